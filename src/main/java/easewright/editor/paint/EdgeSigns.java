@@ -1,6 +1,7 @@
 package easewright.editor.paint;
 
 import easewright.geom.Box;
+import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Edge;
@@ -9,6 +10,7 @@ import easewright.pattern.Grain;
 import easewright.pattern.Notch;
 import easewright.pattern.Piece;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 
 /** Draws what is marked on a piece besides its lines: protected edges, the fold, notches, the grain. */
@@ -19,6 +21,9 @@ public final class EdgeSigns {
     /** How thick the line of a fold is, pixels. */
     private static final double FOLD = 2.4;
 
+    /** Within a wider allowance a notch stands at the stitching line, on paper as well, mm. */
+    private static final double FARTHEST_CUT = 20;
+
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
@@ -26,6 +31,7 @@ public final class EdgeSigns {
     private final Piece piece;
     private final Pen pen;
     private final boolean clockwise;
+    private final Optional<Outline> cut;
 
     EdgeSigns(Pen pen, Ink ink, TableScene.PieceSight sight) {
         this.gc = pen.gc();
@@ -35,6 +41,7 @@ public final class EdgeSigns {
         this.piece = sight.piece();
         this.pen = pen;
         this.clockwise = piece.outline().signedArea() > 0;
+        this.cut = piece.notches().isEmpty() ? Optional.empty() : sight.cuttingLine();
     }
 
     void edges() {
@@ -168,13 +175,16 @@ public final class EdgeSigns {
         }
     }
 
-    /** The corners of a notch's sign, its foot first, pixels. */
-    private List<Point> notchSign(Notch notch) {
-        var place = piece.outline().nearest(notch.at());
-        Point tangent = piece.outline()
-                .segments()
-                .get(place.place().segment())
-                .tangent(place.place().t());
+    /**
+     * The corners of a notch's sign, its foot first, pixels. It stands at the cutting line, as on paper, where that lies on
+     * the table; at a wide hem it would be too far from what it is for.
+     */
+    List<Point> notchSign(Notch notch) {
+        Outline on = cut.filter(c -> c.nearest(notch.at()).distance() <= FARTHEST_CUT)
+                .orElse(piece.outline());
+        var place = on.nearest(notch.at());
+        Point tangent =
+                on.segments().get(place.place().segment()).tangent(place.place().t());
         Point at = view.toScreen(place.point());
         Point side = tangent.times(4.5);
         return List.of(at.minus(side), at.plus(side), at.plus(inward(tangent).times(9)));

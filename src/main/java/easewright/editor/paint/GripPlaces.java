@@ -11,9 +11,9 @@ import java.util.stream.Stream;
 
 /**
  * Where the grips are drawn by which the ends of a level are taken hold of: at the ends, and where those of pieces that
- * lie close would touch each other, beside them on their own piece. One whose end is a corner or bears a notch lies off
- * the piece beside it, as that is what the change is judged by; on the piece none lies over a dart, a notch or a corner
- * where there is another place. On pieces too small for all that they are dots.
+ * lie close would touch each other, beside them on their own piece. One whose end is a corner or bears a notch lies on
+ * the seam a little along from it, as that is what the change is judged by, or else off the piece beside it; on the piece
+ * none lies over a dart, a notch or a corner where there is another place. On pieces too small for all that they are dots.
  */
 public final class GripPlaces {
     /** Grips whose middles are so far apart can be told apart and pressed, pixels. */
@@ -27,6 +27,9 @@ public final class GripPlaces {
 
     /** So far into the piece from a marked end, where it must be there: a stem is seen beyond a notch. */
     private static final double[] PAST_NOTCH = {2 * OverlayPainter.GRIP + 9, 2 * OverlayPainter.GRIP + 2};
+
+    /** How far along its seam the grip of a marked end may lie, pixels: a notch is to be seen between the two. */
+    private static final double[] ALONG = {2 * OverlayPainter.GRIP + 6, 2 * OverlayPainter.GRIP + 6 + APART};
 
     /** How far off its piece the grip of a marked end may be drawn, and then how far up, pixels: clear of the seam. */
     private static final double[][] OUTWARD = {{2 * OverlayPainter.GRIP + 2, 0}, {OverlayPainter.GRIP + 3, 17}};
@@ -71,6 +74,14 @@ public final class GripPlaces {
 
         /** Whether it would lie beside its piece, clear of the line. */
         boolean isOff(End end, Point at);
+
+        /**
+         * How far from an end its seam has come after so many pixels, upwards or, with a minus, downwards on the screen;
+         * empty where the seam is not as long.
+         */
+        default Optional<Point> along(End end, double pixels) {
+            return Optional.empty();
+        }
     }
 
     /** A place for each of the ends, in their order. */
@@ -102,6 +113,12 @@ public final class GripPlaces {
         double most = inside(ends, end);
         if (2 * most < NARROW) {
             return null;
+        }
+        if (end.marked()) {
+            Optional<Point> off = alongSeam(ends, i, taken, ground);
+            if (off.isPresent()) {
+                return off.get();
+            }
         }
         boolean crowded = isCrowded(ends, i, APART);
         if (end.marked() && !crowded) {
@@ -143,6 +160,20 @@ public final class GripPlaces {
             }
         }
         return offs;
+    }
+
+    /** The first place on the seam of a marked end that is clear of all others. */
+    private static Optional<Point> alongSeam(List<End> ends, int i, List<Point> taken, Ground ground) {
+        End end = ends.get(i);
+        return Arrays.stream(ALONG)
+                .boxed()
+                .flatMap(far -> Stream.of(far, -far))
+                .flatMap(far -> ground.along(end, far).stream())
+                .filter(off -> {
+                    Point at = end.at().plus(off);
+                    return isApart(at, taken) && isOffEnds(at, ends) && !ground.hides(end, at);
+                })
+                .findFirst();
     }
 
     /** The first place above or below a marked end, off the piece, that is clear of all others. */

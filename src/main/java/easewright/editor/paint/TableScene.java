@@ -6,6 +6,7 @@ import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Caption;
+import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.List;
@@ -102,6 +103,22 @@ public record TableScene(
             former = List.copyOf(former);
             moved = List.copyOf(moved);
             levels = List.copyOf(levels);
+        }
+
+        /** The cutting line that is drawn around a piece which is drawn as it is sewn, and runs the same way. */
+        Optional<Outline> cuttingLine() {
+            return piece.drawn() == LineKind.CUTTING
+                    ? Optional.empty()
+                    : riders.stream()
+                            .filter(r -> r.kind() == Rider.Kind.PARALLEL)
+                            .map(Rider::segments)
+                            .filter(s ->
+                                    s.get(0).start().equals(s.get(s.size() - 1).end()))
+                            .map(Outline::new)
+                            .filter(o -> Math.abs(o.signedArea())
+                                    > Math.abs(piece.outline().signedArea()))
+                            .map(o -> o.signedArea() > 0 == piece.outline().signedArea() > 0 ? o : o.reversed())
+                            .findFirst();
         }
     }
 

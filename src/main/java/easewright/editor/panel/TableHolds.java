@@ -7,6 +7,7 @@ import easewright.editor.paint.GripPlaces;
 import easewright.editor.paint.OverlayPainter;
 import easewright.editor.paint.SeenUnder;
 import easewright.editor.paint.Viewport;
+import easewright.geom.Nearest;
 import easewright.geom.Point;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Piece;
@@ -16,6 +17,9 @@ import java.util.Optional;
 
 /** Where a seam on the table can be taken hold of; one of the places may have the pointer's or the keys' attention. */
 final class TableHolds {
+    /** Between places that are the same, looked at through the table, mm. */
+    private static final double SAME = 1e-6;
+
     private List<Hold> holds = List.of();
     private int pointed = -1;
     /** Those that are there when no hand pulls, while one pulls at another. */
@@ -134,7 +138,31 @@ final class TableHolds {
                         .filter(piece -> SeenUnder.isOff(piece, view.toTable(at.x(), at.y()), view.scale()))
                         .isPresent();
             }
+
+            @Override
+            public Optional<Point> along(GripPlaces.End end, double pixels) {
+                Point at = view.toTable(end.at().x(), end.at().y());
+                return holds.stream()
+                        .filter(h -> h.pieceId().equals(end.piece()) && h.at().distance(at) < SAME)
+                        .findFirst()
+                        .flatMap(h -> alongSeam(h, pixels / view.scale()))
+                        .map(off -> off.times(view.scale()));
+            }
         };
+    }
+
+    /** From a hold to where its seam has come after so many mm, up the table or with a minus down. */
+    private Optional<Point> alongSeam(Hold hold, double mm) {
+        return piece(hold.pieceId())
+                .flatMap(piece -> piece.edge(hold.edge().edge()).map(edge -> edge.on(piece.outline())))
+                .flatMap(seam -> {
+                    Nearest here = seam.nearest(hold.at());
+                    boolean endsAbove = seam.end().y() < seam.start().y();
+                    double far = seam.lengthTo(here.place()) + (endsAbove ? mm : -mm);
+                    return far < 0 || far > seam.length()
+                            ? Optional.empty()
+                            : Optional.of(seam.pointAtLength(far).minus(here.point()));
+                });
     }
 
     /** The one that a press at a pixel means, or −1: the nearest, within a circle no smaller than a fingertip asks for. */

@@ -21,6 +21,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class TableHoldsTest {
     private static final Hold FRONT = hold("front");
@@ -69,6 +71,37 @@ class TableHoldsTest {
         holds.settle();
         assertThat(holds.all()).containsExactly(BACK, copy);
         assertThat(holds.pointed()).isPresent();
+    }
+
+    /** A seam is taken hold of on itself: what a level ends on, a notch or a corner, is seen beside the grip. */
+    @ParameterizedTest
+    @ValueSource(strings = {"hip", "waist"})
+    void gripsLieOnTheirSeams(String level) throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        byte[] svg = Samples.files().get("skirt.svg").getBytes(StandardCharsets.UTF_8);
+        session.open(Opened.of(new OpenFile(SvgFile.read(svg, "s.svg"), Optional.empty(), "s.svg")));
+        session.chooseLevel(level);
+        List<Piece> pieces = session.desk().shown().pieces();
+        for (double scale = 0.3; scale < 3; scale *= 1.1) {
+            Viewport view = new Viewport(scale, 0, 0);
+            TableHolds seams = new TableHolds();
+            seams.onPieces(pieces);
+            seams.show(session.desk(), false);
+            List<Point> grips = seams.onScreen(view);
+            assertThat(grips).hasSizeGreaterThan(1);
+            for (int i = 0; i < grips.size(); i++) {
+                Point at = view.toTable(grips.get(i).x(), grips.get(i).y());
+                String id = seams.all().get(i).pieceId();
+                Piece piece = pieces.stream()
+                        .filter(p -> p.id().equals(id))
+                        .findFirst()
+                        .orElseThrow();
+                assertThat(piece.outline().nearest(at).distance())
+                        .as("%s at %s", id, scale)
+                        .isLessThan(0.01);
+                assertThat(SeenUnder.isThere(piece, at, scale)).isFalse();
+            }
+        }
     }
 
     /** What would be redrawn may end just where a seam could be taken hold of. */
