@@ -180,6 +180,10 @@ class EaseStaysJourneyTest extends Journey {
         assertThat(cloth.localToScene(0, 0).getY())
                 .isLessThan(rows.localToScene(0, 0).getY());
         assertThat(robot.lookup("#cloth-judged").queryAs(Label.class).getText()).contains("trousers");
+        robot.clickOn("#cloth-garment");
+        assertThat(cloth.isVisible()).as("said once, by the choice below it").isFalse();
+        robot.clickOn("#cloth-garment");
+        assertThat(cloth.isVisible()).isTrue();
         robot.interact(() ->
                 app.session().setBody(desk().pattern().level("hip").orElseThrow(), OptionalDouble.of(1200), "hip"));
         robot.clickOn("#cloth-test");

@@ -13,6 +13,7 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.FlowPane;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
@@ -71,6 +72,46 @@ class SeamsJourneyTest extends Journey {
                         MenuButton.class, now -> assertThat(now.getText()).contains("hem"));
         robot.write("x").push(KeyCode.ESCAPE);
         assertThat(desk().pattern().mates().get(before).name()).isEqualTo("hem");
+    }
+
+    /** However wide the sheet, the sign for one more edge stands beside the last one. */
+    @Test
+    void theSignForOneMoreEdgeNeverStandsAlone(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#page-marks").clickOn("#step-seams");
+        WaitForAsyncUtils.waitForFxEvents();
+        int seen = 0;
+        for (FlowPane side : robot.lookup(n -> n instanceof FlowPane pane
+                        && !pane.lookupAll(".chip").isEmpty()
+                        && !pane.lookupAll(".dots").isEmpty()
+                        && isInSeamCard(pane))
+                .queryAllAs(FlowPane.class)) {
+            for (double wide = 180; wide < 340; wide += 5) {
+                double width = wide;
+                robot.interact(() -> {
+                    side.setMaxWidth(width);
+                    side.getScene().getRoot().layout();
+                });
+                double more = middle(side.lookup(".dots"));
+                assertThat(side.lookupAll(".chip"))
+                        .as("at %s", wide)
+                        .anyMatch(chip -> Math.abs(middle(chip) - more) < 2);
+                seen++;
+            }
+        }
+        assertThat(seen).isPositive();
+    }
+
+    private static boolean isInSeamCard(Node node) {
+        Node at = node;
+        while (at != null && !at.getStyleClass().contains("seam-card")) {
+            at = at.getParent();
+        }
+        return at != null;
+    }
+
+    private static double middle(Node node) {
+        return node.localToScene(node.getLayoutBounds()).getCenterY();
     }
 
     /** A level that was added lies under the others in the list, and is seen at once, to be placed. */

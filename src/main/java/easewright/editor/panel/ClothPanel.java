@@ -124,6 +124,8 @@ final class ClothPanel extends MeasuredBox {
 
     private void fold(VBox fold, ToggleButton folder, boolean open) {
         folder.setSelected(open);
+        // Unfolded it says the same as the choice just below, and keeps its room.
+        garmentNow.setVisible(!garment.isSelected());
         HeldStill.during(open ? null : below, () -> Parts.present(fold, open));
     }
 

@@ -8,9 +8,11 @@ import easewright.editor.model.Session;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
@@ -32,6 +34,9 @@ final class SeamCard extends VBox {
 
     /** How high a line of edges is, pixels. */
     private static final double EDGE = 26;
+
+    /** Beside an edge with more letters there may be no room for the sign for one more. */
+    private static final int LONGEST_LED = 36;
 
     private final Session session;
     private final Marker marker;
@@ -158,17 +163,25 @@ final class SeamCard extends VBox {
     /** What was worked with is made anew: the keys stay there, or they would go to the name and what is typed as well. */
     private static void keepingFocus(FlowPane pane, Runnable anew) {
         int at = -1;
-        for (int i = 0; i < pane.getChildren().size(); i++) {
-            at = pane.getChildren().get(i).isFocused() ? i : at;
+        List<Node> before = presses(pane);
+        for (int i = 0; i < before.size(); i++) {
+            at = before.get(i).isFocused() ? i : at;
         }
-        int parts = pane.getChildren().size();
+        int parts = before.size();
         anew.run();
         if (at >= 0) {
             // The sign for one more edge stays the last.
             boolean last = at == parts - 1;
-            int now = pane.getChildren().size() - 1;
-            pane.getChildren().get(last ? now : Math.min(at, now)).requestFocus();
+            List<Node> after = presses(pane);
+            int now = after.size() - 1;
+            after.get(last ? now : Math.min(at, now)).requestFocus();
         }
+    }
+
+    private static List<Node> presses(FlowPane pane) {
+        return pane.getChildren().stream()
+                .flatMap(n -> n instanceof HBox row ? row.getChildren().stream() : Stream.of(n))
+                .toList();
     }
 
     /** Each edge as a button with its choices, and at the end one to add another. */
@@ -196,7 +209,14 @@ final class SeamCard extends VBox {
                 session.desk().pattern(),
                 marker.state().piece(),
                 each -> session.edit(MateEdits.addEdge(session.desk().pattern(), seam.name(), isFirst, each.ref())));
-        pane.getChildren().add(add);
+        // It never stands in a line of its own, where it would seem to belong to the next side.
+        List<Node> edges = pane.getChildren();
+        HBox end = new HBox(4);
+        if (!edges.isEmpty() && side.get(side.size() - 1).words().length() <= LONGEST_LED) {
+            end.getChildren().add(edges.remove(edges.size() - 1));
+        }
+        end.getChildren().add(add);
+        edges.add(end);
     }
 
     private MenuButton edge(SeamsView.EdgeChoice edge, boolean isFirst, Words words) {
