@@ -54,7 +54,11 @@ class KeyboardJourneyTest extends Journey {
         keys.press(KeyCode.SPACE);
         until(d -> d.pattern().changes().size() == 1);
 
+        // The page as a whole has the keys first, to be heard and scrolled, and then what stands first on it.
         keys.press(KeyCode.ALT, KeyCode.DIGIT5);
+        assertThat(keys.focused()).isEqualTo("changes");
+        keys.press(KeyCode.TAB);
+        assertThat(keys.focused()).isEqualTo("change-on-0");
         keys.tabTo("change-amount-0");
         keys.fill("30 mm");
         untilMade();
