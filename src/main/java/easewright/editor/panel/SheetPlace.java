@@ -43,15 +43,14 @@ public final class SheetPlace {
             page = around(is).map(SheetPlace::within).orElse(List.of());
         } else if (lost) {
             lost = false;
-            nearest().ifPresent(n -> Platform.runLater(() -> goBack(n)));
+            // Only then, since rows may be made anew until then.
+            Platform.runLater(this::goBack);
         }
     }
 
     /** Unless what was done has led somewhere in the sheet by itself. */
-    private void goBack(Node to) {
-        if (!isInSheet(to.getScene().getFocusOwner())) {
-            to.requestFocus();
-        }
+    private void goBack() {
+        nearest().filter(to -> !isInSheet(to.getScene().getFocusOwner())).ifPresent(Node::requestFocus);
     }
 
     /** The place last gone to, if it is still there. */
