@@ -198,6 +198,19 @@ public final class Notes {
     }
 
     /**
+     * The key of what stands above the notes: a seam that does not fit is among them and counts on the page True, which is
+     * said, since a sign of trouble on a page without a number would else contradict itself.
+     *
+     * @param work what is put right there; empty while that is looked for
+     */
+    public static String intro(Desk desk, Optional<TrueWork> work) {
+        if (of(desk).isEmpty()) {
+            return untrue(desk) > 0 ? "editor.notes.none.untrue" : "editor.notes.none";
+        }
+        return count(desk, work) < count(desk) ? "editor.notes.intro.true" : "editor.notes.intro";
+    }
+
+    /**
      * How much there is to be done on the page True: seams that do not fit, and places that are not true. As many as it
      * lists, and that is what was before anything is tried.
      *

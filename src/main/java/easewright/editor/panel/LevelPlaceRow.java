@@ -6,6 +6,7 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.text.Words;
 import java.util.Map;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -91,6 +92,8 @@ final class LevelPlaceRow extends VBox {
         HBox.setHgrow(how, told ? Priority.ALWAYS : Priority.NEVER);
         HBox.setHgrow(gap, told ? Priority.NEVER : Priority.ALWAYS);
         width.setText(now.width());
+        // A figure of another kind than that in the field.
+        HBox.setMargin(width, new Insets(0, 0, 0, straight ? 6 : 0));
         Hints.on(width, words.of("editor.level.width.hint"));
         counts.setSelected(now.counts());
         counts.setAccessibleText(words.of("editor.level.counts", values));

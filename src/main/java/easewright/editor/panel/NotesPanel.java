@@ -71,10 +71,7 @@ public final class NotesPanel extends SheetPage {
     void show(Desk desk) {
         Words words = desk.words();
         List<Notes.Note> notes = Notes.of(desk);
-        intro.setText(words.of(
-                !notes.isEmpty()
-                        ? "editor.notes.intro"
-                        : Notes.untrue(desk) > 0 ? "editor.notes.none.untrue" : "editor.notes.none"));
+        intro.setText(words.of(Notes.intro(desk, bench.work())));
         list.getChildren().clear();
         for (Notes.Note note : notes) {
             list.getChildren().add(row(note, words));

@@ -209,6 +209,8 @@ class NotesTest {
                 .as("nothing is offered of what is only tried")
                 .isEqualTo(Notes.count(tried))
                 .isPositive();
+        assertThat(Notes.intro(tried, Optional.of(TrueWork.of(tried.untried()))))
+                .isEqualTo("editor.notes.intro");
         session.keep();
         Desk desk = session.desk();
         TrueWork work = TrueWork.of(desk);
@@ -217,6 +219,9 @@ class NotesTest {
                 .isEqualTo(work.offers().size() + work.places().size())
                 .isGreaterThan(before);
         assertThat(Notes.count(desk, Optional.of(work))).isEqualTo(Notes.count(desk) - 1);
+        assertThat(Notes.intro(desk, Optional.of(work)))
+                .as("a page without a number has a sign of trouble on it")
+                .isEqualTo("editor.notes.intro.true");
         assertThat(Notes.open(desk, Optional.empty()))
                 .as("no other number while it is looked for")
                 .isEqualTo(Notes.open(desk, Optional.of(work)));
