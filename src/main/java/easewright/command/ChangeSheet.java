@@ -118,6 +118,11 @@ final class ChangeSheet {
     }
 
     private void row(Table table, String name, double was, double is) {
+        if (words.unit() == LengthUnit.INCH) {
+            Words.Sides told = words.sides(is, was, 0);
+            table.row(name, words.bare(told.second()), words.bare(told.first()), words.bare(told.off()));
+            return;
+        }
         table.row(name, words.compared(was), words.compared(is), words.signedCompared(is - was));
     }
 

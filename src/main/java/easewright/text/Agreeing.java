@@ -5,35 +5,38 @@ import java.util.Optional;
 
 /**
  * Two lengths that one sentence compares, shown with what they differ by: a reader who takes the one from the other finds
- * the difference that is told. Each rounded by itself, 2 11/16 in and 2 13/16 in could be told as 1/16 in apart. Or what
- * a change did to two lengths, with what they were off before and are off now.
+ * the difference that is told. Each rounded by itself, 61.6 cm and 61.7 cm could be told as 0.12 cm apart. Or what
+ * a change did to two lengths, with what they were off before and are off now. Inches are told in {@link Sixteenths}.
  *
  * @param ease what the first is meant to be longer by, mm; of a change, what it was shorter by before
  */
-record Agreeing(double first, double second, double ease, LengthUnit unit) {
+record Agreeing(double first, double second, double ease, Words words) {
     /** What is shown may be off the true difference by this much, mm. */
     private static final double STRAY = 25.4 / Lengths.FINEST;
+
+    /** What is equal is shown as 0, mm. */
+    private static final double NONE = 0.05;
 
     /**
      * Of the values {@code first}, {@code second} and {@code ease.signed}, or of what a change did: {@code first.signed},
      * {@code second.signed} and {@code was.signed}; empty where these are not single lengths.
      */
-    static Optional<Agreeing> of(Map<String, ?> values, LengthUnit unit) {
+    static Optional<Agreeing> of(Map<String, ?> values, Words words) {
         return values.containsKey("first")
-                ? of(values, "first", "second", length(values, "ease.signed"), unit)
+                ? of(values, "first", "second", length(values, "ease.signed"), words)
                 : of(
                         values,
                         "first.signed",
                         "second.signed",
                         length(values, "was.signed").map(mm -> -mm),
-                        unit);
+                        words);
     }
 
     private static Optional<Agreeing> of(
-            Map<String, ?> values, String first, String second, Optional<Double> ease, LengthUnit unit) {
+            Map<String, ?> values, String first, String second, Optional<Double> ease, Words words) {
         return single(values.get(first))
                 .flatMap(one -> single(values.get(second))
-                        .flatMap(other -> ease.map(meant -> new Agreeing(one, other, meant, unit))));
+                        .flatMap(other -> ease.map(meant -> new Agreeing(one, other, meant, words))));
     }
 
     private static Optional<Double> length(Map<String, ?> values, String key) {
@@ -53,6 +56,10 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
      * or off ({@code drift.signed}, and after a change {@code now.signed}), mm.
      */
     String said(String name, double mm) {
+        if (isInches()) {
+            return inSixteenths(name, mm);
+        }
+        LengthUnit unit = words.unit();
         Rounding as = rounding();
         double off = left(as);
         return switch (name) {
@@ -63,14 +70,45 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
         };
     }
 
+    private boolean isInches() {
+        return words.unit() == LengthUnit.INCH;
+    }
+
+    private Sixteenths sixteenths() {
+        return Sixteenths.of(first, second, ease);
+    }
+
+    private String inSixteenths(String name, double mm) {
+        Sixteenths all = sixteenths();
+        double told = switch (name) {
+            case "first", "first.signed" -> Sixteenths.mm(all.first());
+            case "second", "second.signed" -> Sixteenths.mm(all.second());
+            case "more" -> Sixteenths.mm(Math.abs(all.more()));
+            case "apart" -> Sixteenths.mm(Math.abs(all.off()));
+            case "drift.signed", "now.signed" -> Sixteenths.mm(all.off());
+            default -> words.shown(mm);
+        };
+        boolean signed = name.endsWith(".signed");
+        if (told == 0 && Math.abs(mm) >= NONE && !name.equals("drift.signed")) {
+            return words.of("length.less");
+        }
+        return signed ? words.signed(told) : words.length(told);
+    }
+
     /** What they are off as the lengths beside it are shown, mm; the true one where those show none. */
     double off() {
+        if (isInches()) {
+            return Sixteenths.mm(sixteenths().off());
+        }
         double left = left(rounding());
         return left == 0 ? first - second - ease : left;
     }
 
     /** What the first is longer by as the lengths are shown, mm; below 0 where the second is. */
     double more() {
+        if (isInches()) {
+            return Sixteenths.mm(sixteenths().more());
+        }
         return more(rounding());
     }
 
@@ -80,6 +118,9 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
      */
     static double under(double mm, double exactly, LengthUnit unit) {
         double shown = Lengths.shown(mm, unit);
+        if (unit == LengthUnit.INCH) {
+            return Lengths.shown(exactly, unit) - shown;
+        }
         return exactly - (Math.abs(shown - mm) <= STRAY ? shown : mm);
     }
 
@@ -88,21 +129,13 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
         return mm > 0 && !text.equals(as.said(0)) ? "+" + text : text;
     }
 
-    /** As lengths are mostly shown or, where the difference of what is shown is not the true one, as much finer as it takes. */
+    /** As a tape is read, as long as what is left then is just what is told of the true difference; else to 0.1 mm. */
     private Rounding rounding() {
-        Rounding tape = new Rounding(unit, 0);
-        double off = first - second - ease;
+        Rounding tape = new Rounding(words.unit(), 0);
         double left = left(tape);
-        if (unit == LengthUnit.INCH) {
-            Rounding finer = new Rounding(unit, 25.4 / (2 * Lengths.SIXTEENTHS));
-            return Math.abs(left - off) <= STRAY
-                    ? tape
-                    : Math.abs(left(finer) - off) <= STRAY ? finer : new Rounding(unit, STRAY);
-        }
-        // As a tape is read, as long as what is left then is just what is told of the true difference.
         boolean tells =
-                Math.abs(tape.shown(left) - left) < 1e-6 && tape.said(left).equals(tape.said(off));
-        return tells ? tape : new Rounding(unit, Lengths.TENTH);
+                Math.abs(tape.shown(left) - left) < 1e-6 && tape.said(left).equals(tape.said(first - second - ease));
+        return tells ? tape : new Rounding(words.unit(), Lengths.TENTH);
     }
 
     private double left(Rounding as) {

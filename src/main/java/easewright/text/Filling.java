@@ -24,6 +24,9 @@ record Filling(Words words, Map<String, ?> values) {
     /** Between two sentences: a full stop, a gap, and what begins the next. */
     private static final Pattern SENTENCES = Pattern.compile("(?<=[.?!]) (?=[\\p{Lu}\"\u201c{])");
 
+    /** Less than this is told as 0, mm. */
+    private static final double NONE = 0.05;
+
     /** What stands for a value that nobody gave, where there is no sentence without it. */
     private static final String UNSAID = "\u2026";
 
@@ -91,7 +94,7 @@ record Filling(Words words, Map<String, ?> values) {
         if (value != null && form.equals("agreeing")) {
             String key = name.substring(0, dot);
             // Where sizes differ, each figure is a range, and no reader takes one range from another.
-            return Agreeing.of(values, words.unit())
+            return Agreeing.of(values, words)
                     .flatMap(all -> Agreeing.single(value).map(mm -> all.said(key, mm)))
                     .or(() -> Optional.of(shown(key, value)));
         }
@@ -138,7 +141,11 @@ record Filling(Words words, Map<String, ?> values) {
             if (name.equals("largest")) {
                 return words.length(Lengths.within(number, words.unit()));
             }
-            return name.endsWith(".signed") ? words.signed(number) : words.length(number);
+            if (name.endsWith(".signed")) {
+                return words.signed(number);
+            }
+            boolean little = words.isLessThanTapeShows(number) && Math.abs(number) >= NONE;
+            return little ? words.of("length.less") : words.length(number);
         }
         if (value instanceof Span span) {
             return spanned(shown(name, span.low()), shown(name, span.high()));

@@ -94,7 +94,7 @@ public final class Lengths {
         };
     }
 
-    /** Less than this is shown as nothing, or as less than a tape shows, mm. */
+    /** Less than this is shown as nothing, or as less than 1/16 in, mm. */
     static double nothing(LengthUnit unit) {
         return unit == LengthUnit.INCH ? 25.4 / SIXTEENTHS / 2 : 0.05;
     }
@@ -104,9 +104,9 @@ public final class Lengths {
         return mm > 0 && !digits.equals("0") ? "+" + digits : digits;
     }
 
-    /** A small difference, as finely as it can be told: to a hundredth of a centimetre, or to 1/64 in. */
-    static String fine(double mm, LengthUnit unit) {
-        return format(mm, unit, unit == LengthUnit.INCH ? 25.4 / FINEST : TENTH);
+    /** Less than a sixteenth that somebody typed, who may type over it: to 1/64 in. */
+    static String fine(double mm) {
+        return format(mm, LengthUnit.INCH, 25.4 / FINEST);
     }
 
     /** Whether a length is one that inches are read in, to 1/16 in. */
@@ -156,18 +156,8 @@ public final class Lengths {
         return switch (unit) {
             case MM -> decimal(mm, 1);
             case CM -> decimal(shown(mm, unit) / 10, 2);
-            case INCH -> inches(mm / 25.4);
+            case INCH -> fraction(steps(mm, 25.4 / SIXTEENTHS), SIXTEENTHS);
         };
-    }
-
-    private static String inches(double inches) {
-        long parts = steps(inches, 1.0 / SIXTEENTHS);
-        if (parts == 0) {
-            // Too little for the tape, but not nothing: a seam drift of 0.3 mm must not read as none.
-            long fine = steps(inches, 1.0 / FINEST);
-            return fine == 0 ? decimal(inches, 3) : fraction(fine, FINEST);
-        }
-        return fraction(parts, SIXTEENTHS);
     }
 
     private static String fraction(long parts, long ofWhole) {

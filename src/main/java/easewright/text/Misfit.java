@@ -39,7 +39,7 @@ record Misfit(double first, double second, double ease, List<?> one, List<?> oth
         double more = first - second;
         double off = more - ease;
         boolean plain = Math.abs(ease) < Lengths.nothing(LengthUnit.MM);
-        boolean equal = new Agreeing(first, second, ease, words.unit()).more() == 0;
+        boolean equal = new Agreeing(first, second, ease, words).more() == 0;
         String kind =
                 plain ? "plain" : equal ? "equal" : more * ease < 0 ? "wrong" : off * ease > 0 ? "much" : "little";
         Map<String, Object> values = new HashMap<>();

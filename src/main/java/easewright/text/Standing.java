@@ -62,7 +62,7 @@ final class Standing {
         // What a seam was off is one of the lengths there, what it is off is left of them.
         String name = key.startsWith("was") ? "was" : "apart";
         return Agreeing.single(off)
-                .flatMap(mm -> Agreeing.of(values, words.unit()).map(all -> (Object) all.said(name, Math.abs(mm))))
+                .flatMap(mm -> Agreeing.of(values, words).map(all -> (Object) all.said(name, Math.abs(mm))))
                 .orElseGet(() -> amount(off));
     }
 }

@@ -32,6 +32,9 @@ public final class Words {
     private static final String COMMAND = ".command";
     private static final String WHY = ".why";
 
+    /** What a length may move in reckoning without being changed, mm. */
+    private static final double UNCHANGED = 0.02;
+
     private final Lines bundle;
     private final LengthUnit unit;
 
@@ -177,9 +180,12 @@ public final class Words {
         return Lengths.coarse(mm, unit);
     }
 
-    /** By how much a length is less than one that is told as it is, as finely as a small difference can be told. */
+    /** By how much a length is less than one that is told as it is, as it is told. */
     public String under(double mm, double exactly) {
-        return Lengths.fine(Agreeing.under(mm, exactly, unit), unit);
+        return Lengths.format(
+                Agreeing.under(mm, exactly, unit),
+                unit,
+                unit == LengthUnit.INCH ? Lengths.step(mm, unit) : Lengths.TENTH);
     }
 
     /** A text from elsewhere with its lengths put into the unit, such as "3 in below the waist"; as coarse as they were. */
@@ -189,7 +195,11 @@ public final class Words {
 
     /** A length that somebody typed or may type over, as finely as people type: what was entered is not rounded away. */
     public String entered(double mm) {
-        return unit == LengthUnit.CM ? Lengths.format(mm, unit, Lengths.TENTH) : length(mm);
+        return switch (unit) {
+            case CM -> Lengths.format(mm, unit, Lengths.TENTH);
+            case INCH -> isLessThanTapeShows(mm) ? Lengths.fine(mm) : length(mm);
+            case MM -> length(mm);
+        };
     }
 
     /** A length in a table that is there to be compared, without the unit: centimetres to the tenth of a millimetre. */
@@ -204,8 +214,8 @@ public final class Words {
     }
 
     /**
-     * The two sides of a seam as they are told of it everywhere: as any length is shown, or as much finer as it takes for
-     * what they are off to be what is left of them.
+     * The two sides of a seam as they are told of it everywhere, so that what they are off is what is left of them: as any
+     * length is shown or, in centimetres, as much finer as it takes; in inches in {@link Sixteenths}.
      *
      * @param first  with its unit, as all of them
      * @param second the other side
@@ -216,12 +226,27 @@ public final class Words {
 
     /** @param meant what the first is meant to be longer by, mm */
     public Sides sides(double first, double second, double meant) {
-        Agreeing all = new Agreeing(first, second, meant, unit);
+        Agreeing all = new Agreeing(first, second, meant, this);
         return new Sides(
                 all.said("first", first),
                 all.said("second", second),
                 all.said("ease.signed", meant),
                 all.said("drift.signed", first - second - meant));
+    }
+
+    /** The same before a change after which they are as long as given; what did not change is told alike. */
+    public Sides sidesBefore(double first, double second, double meant, double firstAfter, double secondAfter) {
+        boolean sameFirst = Math.abs(first - firstAfter) < UNCHANGED;
+        if (unit != LengthUnit.INCH || !sameFirst && Math.abs(second - secondAfter) >= UNCHANGED) {
+            return sides(first, second, meant);
+        }
+        Sixteenths told =
+                Sixteenths.before(first, second, meant, sameFirst, Sixteenths.of(firstAfter, secondAfter, meant));
+        return new Sides(
+                length(Sixteenths.mm(told.first())),
+                length(Sixteenths.mm(told.second())),
+                signed(Sixteenths.mm(told.ease())),
+                signed(Sixteenths.mm(told.off())));
     }
 
     /** The sum of two lengths that stand beside it: of what is told of them, and told as any length is, mm. */
@@ -248,7 +273,7 @@ public final class Words {
         return Lengths.shown(mm, unit);
     }
 
-    /** Whether a length is so little that a tape in this unit does not show it: less than 1/32 in, mm. */
+    /** Whether a length is so little that it is told as less than 1/16 in: what would be rounded to nothing, mm. */
     public boolean isLessThanTapeShows(double mm) {
         return unit == LengthUnit.INCH && Math.abs(mm) < LengthUnit.INCH.mm() / 32;
     }
@@ -275,7 +300,7 @@ public final class Words {
      * @param ease what the first is meant to be longer by
      */
     public double off(double first, double second, double ease) {
-        return new Agreeing(first, second, ease, unit).off();
+        return new Agreeing(first, second, ease, this).off();
     }
 
     public String signed(double mm) {

@@ -71,6 +71,10 @@ class MisfitTest {
                 continue;
             }
             String said = Words.english(unit).of(off(first, second, ease));
+            if (unit == LengthUnit.INCH && said.contains(" equally long ")) {
+                assertThat(Math.abs(first - second)).as(said).isLessThan(25.4 / 16);
+                continue;
+            }
             Matcher parts = LEFT.matcher(said);
             assertThat(parts.matches()).as(said).isTrue();
             double one = Lengths.parse(parts.group(1), unit);

@@ -175,7 +175,7 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             for (MateWalk walk : sewn) {
                 Optional<MateWalk> old = before.measures().before(walk);
                 Words.Sides now = sides(walk);
-                Optional<Words.Sides> was = old.map(this::sides);
+                Optional<Words.Sides> was = old.map(w -> sidesBefore(w, walk));
                 MateSides pieces = MateSides.of(after.pattern(), walk.mate());
                 rows.add(List.of(
                         easeText.title(walk),
@@ -192,6 +192,10 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
         /** As they are told of the seam in the window. */
         private Words.Sides sides(MateWalk walk) {
             return words.sides(walk.first(), walk.second(), walk.mate().declaredEase());
+        }
+
+        private Words.Sides sidesBefore(MateWalk old, MateWalk now) {
+            return words.sidesBefore(old.first(), old.second(), old.mate().declaredEase(), now.first(), now.second());
         }
 
         /** What is measured, and how long it is: in one line, or the length whole in the next. */

@@ -225,7 +225,7 @@ class EasePageTest {
                 .contains("0.08\u00a0cm under 2\u00a0in (5.08\u00a0cm): counts as met.")
                 .noneMatch(line -> line.contains("smallest"));
         session.setUnit(LengthUnit.INCH);
-        assertThat(row(page(), "hip").near()).isEqualTo("1/32\u00a0in under 2\u00a0in: counts as met.");
+        assertThat(row(page(), "hip").near()).isEqualTo("1/16\u00a0in under 2\u00a0in: counts as met.");
     }
 
     /** Sources ask for a range each; where they begin at different figures it is said which of them the bar shows. */
