@@ -21,6 +21,9 @@ public final class EdgeSigns {
     /** How thick the line of a fold is, pixels. */
     private static final double FOLD = 2.4;
 
+    /** So near to a notch no pin stands, pixels. */
+    private static final double BESIDE_NOTCH = 9;
+
     /** Within a wider allowance a notch stands at the stitching line, on paper as well, mm. */
     private static final double FARTHEST_CUT = 20;
 
@@ -71,8 +74,15 @@ public final class EdgeSigns {
         Tracer.walk(run, 16 / view.scale(), (place, tangent) -> {
             Point in = inward(tangent);
             Point at = view.toScreen(place);
-            gc.strokeLine(at.x(), at.y(), at.x() + in.x() * length, at.y() + in.y() * length);
+            if (isClearOfNotches(at)) {
+                gc.strokeLine(at.x(), at.y(), at.x() + in.x() * length, at.y() + in.y() * length);
+            }
         });
+    }
+
+    /** A pin beside a notch would make one blot of the two. */
+    boolean isClearOfNotches(Point at) {
+        return piece.notches().stream().noneMatch(n -> view.toScreen(n.at()).distance(at) < BESIDE_NOTCH);
     }
 
     /** The trade's fold sign: a line along the edge whose bent ends point at it. */

@@ -234,7 +234,7 @@ final class PiecePainter {
     private void darts() {
         for (Dart dart : piece.darts()) {
             gc.setFill(ink.quiet().deriveColor(0, 1, 1, 0.16));
-            pen.fill(dart.corners());
+            pen.fill(DartPaper.of(dart, piece.outline()));
             pen.set(ink.line(), 1, 6, 3);
             pen.line(dart.mouth1(), dart.point());
             pen.line(dart.mouth2(), dart.point());

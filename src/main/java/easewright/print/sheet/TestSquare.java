@@ -40,15 +40,14 @@ final class TestSquare {
         }
         pencil.box(new Box(0, 0, side, side), Pen.CONTROL);
         pencil.box(new Box(side - inner, side - inner, side, side), Pen.CONTROL);
-        label(pencil, inch ? "4 in" : "10 cm", (side - inner) / 2 + 4, side, 6);
-        label(pencil, inch ? "5 cm" : "2 in", side - inner, side, 5);
+        label(pencil, inch ? "4 in" : "10 cm", side / 2, (side - inner) / 2, 6);
+        double middle = side - inner / 2;
+        label(pencil, inch ? "5 cm" : "2 in", middle, middle, 5);
         return pencil.picture();
     }
 
-    /** The size, in the middle of what is free of the square. */
-    private static void label(Pencil pencil, String text, double from, double right, double size) {
-        double middle = (from + right) / 2;
-        Point at = size > 5 ? new Point(middle, 14) : new Point(middle, middle + size / 3);
-        pencil.write(text, at, size, Anchor.MIDDLE, 0, true, Tone.BLACK);
+    /** A size in the middle of its square, or of the band above the one inside. */
+    private static void label(Pencil pencil, String text, double x, double y, double size) {
+        pencil.write(text, new Point(x, y + size / 3), size, Anchor.MIDDLE, 0, true, Tone.BLACK);
     }
 }

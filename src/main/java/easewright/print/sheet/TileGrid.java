@@ -18,8 +18,11 @@ import java.util.function.Predicate;
  * @param overlap    width of the strip that neighbours share, mm
  */
 record TileGrid(double pageWidth, double pageHeight, double margin, double overlap) {
-    /** What is drawn this near to the border of a sheet's own part is shown on its neighbour too, mm. */
-    private static final double NEAR = 0.4;
+    /**
+     * What is drawn this near to the border of a sheet's own part is shown on its neighbour too, mm: more than half the
+     * width of the widest line, that of a fold, which else would be cut off along its length.
+     */
+    private static final double NEAR = 0.5;
 
     /** One sheet's place in the plane. */
     record Tile(int row, int column) implements Comparable<Tile> {

@@ -40,6 +40,9 @@ class NotchSignsTest {
                 assertThat(line.orElseThrow().contains(tip))
                         .as("it points into the piece")
                         .isTrue();
+                assertThat(signs.isClearOfNotches(VIEW.toScreen(notch.at())))
+                        .as("no pin of a protected edge stands on it")
+                        .isFalse();
                 seen++;
             }
         }

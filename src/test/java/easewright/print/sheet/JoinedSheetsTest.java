@@ -10,6 +10,7 @@ import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import easewright.print.Reading;
 import easewright.print.ink.Mark;
+import easewright.print.ink.Pen;
 import easewright.print.sheet.Nest.Laid;
 import easewright.print.sheet.TileGrid.Tile;
 import easewright.text.LengthUnit;
@@ -90,6 +91,38 @@ class JoinedSheetsTest {
             assertThat(handier || plan.tiles().size() < strip.tiles().size())
                     .as("%s instead of %s", plan.tiles(), strip.tiles())
                     .isTrue();
+        }
+    }
+
+    /** A fold at the very border of a sheet is not cut along its length: what does not lie on one sheet lies on the next. */
+    @Test
+    void aLineAtTheBorderOfASheetIsPrintedInItsWholeWidth() {
+        TileGrid grid = new TileGrid(210, 297, 10, 10);
+        double half = Pen.FOLD.width() / 2;
+        for (double off = -1; off <= 1; off += 0.01) {
+            double edge = grid.area(new Tile(0, 0)).maxX() + off;
+            Footprint shape = Footprint.of(
+                    List.of(new Point(20, 20), new Point(edge, 20), new Point(edge, 90), new Point(20, 90)));
+            Set<Tile> tiles = grid.needed(shape, 20, 20);
+            for (double side : new double[] {edge - half, edge + half}) {
+                assertThat(tiles).as("%.2f", off).anyMatch(t -> grid.area(t).contains(new Point(side, 50)));
+            }
+        }
+    }
+
+    /** The sizes of the squares stand in the middle, from side to side. */
+    @Test
+    void theSizesOfTheTestSquaresStandInTheMiddle() {
+        for (LengthUnit unit : List.of(LengthUnit.CM, LengthUnit.INCH)) {
+            double side = TestSquare.side(unit);
+            List<Mark.Writing> sizes = TestSquare.of(unit).marks().stream()
+                    .filter(Mark.Writing.class::isInstance)
+                    .map(Mark.Writing.class::cast)
+                    .toList();
+            assertThat(sizes).hasSize(2);
+            assertThat(sizes.get(0).at().x()).isEqualTo(side / 2);
+            assertThat(sizes.get(1).at().x()).isBetween(side / 2, side);
+            assertThat(sizes.get(1).at().x() - sizes.get(1).at().y()).isBetween(-2.0, 0.0);
         }
     }
 
