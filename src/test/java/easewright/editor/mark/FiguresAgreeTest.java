@@ -17,8 +17,10 @@ import easewright.editor.model.TableScenes;
 import easewright.editor.paint.TableScene;
 import easewright.measure.LevelWidth;
 import easewright.pattern.Level;
+import easewright.pattern.Piece;
 import easewright.print.EaseText;
 import easewright.print.GirthText;
+import easewright.print.MovedBy;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
@@ -189,6 +191,15 @@ class FiguresAgreeTest {
                 LevelWidth part = line.girth().parts().get(k);
                 assertThat(onTheTable(scene, part)).as(where).isEqualTo(widths.get(k));
                 assertThat(onTheSheet(desk, part)).as(where).isEqualTo(widths.get(k));
+                Piece piece = desk.pattern().piece(part.pieceId()).orElseThrow();
+                if (MovedBy.moved(piece.original().orElse(piece.outline()), piece.outline())) {
+                    String times = part.count() > 1 ? part.count() + " \u00d7 " : "";
+                    String sketched = Pattern.quote(part.level() + " " + times) + "(?:[^;<]* \u2192 )?"
+                            + Pattern.quote(widths.get(k)) + "[;<\"]";
+                    assertThat(Pattern.compile(sketched).matcher(reported).find())
+                            .as("%s: %s", where, sketched)
+                            .isTrue();
+                }
             }
 
             // And body and ease come to the girth.
