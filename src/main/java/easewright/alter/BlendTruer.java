@@ -11,7 +11,6 @@ import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
-import easewright.pattern.LevelMark;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -257,9 +256,7 @@ final class BlendTruer implements Trued.Truer {
             Optional<Double> best = Optional.empty();
             for (Level level : pattern.levels()) {
                 boolean counts = corner.piece()
-                        .level(level.name())
-                        .map(LevelMark::counts)
-                        .orElse(false);
+                        .countsAt(level.name());
                 Optional<LevelReach> reach = counts ? LevelReach.of(sewn, corner.edge(), level) : Optional.empty();
                 if (reach.isPresent()) {
                     double by = run.lengthTo(run.nearest(reach.get().drawn()).place()) - here();

@@ -100,9 +100,7 @@ public record CentreChange(
         Level at = Known.level(pattern, level);
         Piece piece = Known.piece(pattern, edge.piece());
         Edge centre = Known.edge(piece, edge.edge());
-        if (!piece.level(level).map(m -> m.counts()).orElse(false)) {
-            throw Refusal.of("piece-not-counted").with("piece", piece.name()).with("level", level);
-        }
+        Known.requireCounted(piece, level);
         SewnPiece sewn = new SewnPiece(piece, pattern.levels());
         LevelReach reach = LevelReach.of(sewn, centre, at)
                 .orElseThrow(() -> Refusal.of("edge-not-at-level")

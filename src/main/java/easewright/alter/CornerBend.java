@@ -11,7 +11,6 @@ import easewright.measure.Measures;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
-import easewright.pattern.LevelMark;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
@@ -260,7 +259,7 @@ final class CornerBend {
         double room = LONGEST;
         for (Level level : levels) {
             boolean counts =
-                    now.piece().level(level.name()).map(LevelMark::counts).orElse(false);
+                    now.piece().countsAt(level.name());
             Optional<LevelReach> reach = counts ? LevelReach.of(now, guide, level) : Optional.empty();
             if (reach.isPresent() && !reach.get().corner()) {
                 room = Math.min(room, Math.abs(along.dot(reach.get().drawn().minus(from))) - 1);

@@ -4,7 +4,6 @@ import easewright.measure.Measures;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.Level;
-import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
@@ -90,7 +89,7 @@ final class DartWork {
     }
 
     private boolean counts(Piece piece) {
-        return piece.level(level.name()).map(LevelMark::counts).orElse(false)
+        return piece.countsAt(level.name())
                 && Measures.width(piece, level).isPresent();
     }
 

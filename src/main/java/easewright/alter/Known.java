@@ -26,4 +26,11 @@ final class Known {
                 .orElseThrow(() ->
                         Refusal.of("edge-unknown").with("piece", piece.name()).with("edge", name));
     }
+
+    /** That a piece is part of the girth at a level. */
+    static void requireCounted(Piece piece, String level) throws Refusal {
+        if (!piece.countsAt(level)) {
+            throw Refusal.of("piece-not-counted").with("piece", piece.name()).with("level", level);
+        }
+    }
 }

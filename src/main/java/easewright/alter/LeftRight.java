@@ -9,7 +9,6 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
 import easewright.pattern.Level;
-import easewright.pattern.LevelMark;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -80,7 +79,7 @@ final class LeftRight {
         // Of sleeves on the fold there are two whole ones; a front on the fold is one with two halves.
         boolean limb = levels.stream()
                 .anyMatch(l ->
-                        l.limb() && piece.level(l.name()).map(LevelMark::counts).orElse(false));
+                        l.limb() && piece.countsAt(l.name()));
         boolean halves = piece.onFold() && (!limb || piece.shapes() == 1);
         if (!halves && piece.shapes() % 2 != 0) {
             throw Refusal.of("one-side-odd").with("piece", piece.name()).with("count", piece.shapes());

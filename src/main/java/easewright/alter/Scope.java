@@ -3,7 +3,6 @@ package easewright.alter;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
-import easewright.pattern.LevelMark;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
@@ -113,7 +112,7 @@ public record Scope(Optional<String> size, Side side, Optional<String> asIn) {
                     || piece.size().isEmpty()
                     || piece.size().equals(scope.size());
             boolean counts =
-                    piece.level(level.get().name()).map(LevelMark::counts).orElse(false);
+                    piece.countsAt(level.get().name());
             if (own && counts && piece.side() != Side.BOTH) {
                 throw Refusal.of("side-needed").with("level", level.get().name());
             }

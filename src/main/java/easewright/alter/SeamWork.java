@@ -7,7 +7,6 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
 import easewright.pattern.Level;
-import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
@@ -157,7 +156,7 @@ final class SeamWork {
     private List<Part> allSeams() throws Refusal {
         List<Part> found = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
-            if (!piece.level(level.name()).map(LevelMark::counts).orElse(false)) {
+            if (!piece.countsAt(level.name())) {
                 continue;
             }
             List<Point> taken = new ArrayList<>();
@@ -181,11 +180,7 @@ final class SeamWork {
         for (Share share : change.shares()) {
             Piece piece = Known.piece(pattern, share.edge().piece());
             Edge edge = Known.edge(piece, share.edge().edge());
-            if (!piece.level(level.name()).map(LevelMark::counts).orElse(false)) {
-                throw Refusal.of("piece-not-counted")
-                        .with("piece", piece.name())
-                        .with("level", level.name());
-            }
+            Known.requireCounted(piece, level.name());
             found.add(new Part(piece, edge, share.weight(), piece.count(level)));
         }
         return found;

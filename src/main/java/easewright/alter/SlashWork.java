@@ -4,7 +4,6 @@ import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.pattern.Finding;
 import easewright.pattern.Level;
-import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
@@ -53,11 +52,7 @@ final class SlashWork {
         List<Cut> found = new ArrayList<>();
         for (Slash slash : change.slashes()) {
             Piece piece = Known.piece(pattern, slash.piece());
-            if (!piece.level(level.name()).map(LevelMark::counts).orElse(false)) {
-                throw Refusal.of("piece-not-counted")
-                        .with("piece", piece.name())
-                        .with("level", level.name());
-            }
+            Known.requireCounted(piece, level.name());
             // After the change that is taken back, the slash still lies there, but not where it was named.
             found.add(new Cut(slash, piece, change.back() ? near(piece, slash) : parting(piece, slash)));
         }

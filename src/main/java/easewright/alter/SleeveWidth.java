@@ -4,7 +4,6 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
 import easewright.pattern.Level;
-import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
@@ -103,26 +102,18 @@ public record SleeveWidth(String level, double amount, List<String> pieces, bool
         List<Piece> chosen = new ArrayList<>();
         for (String name : pieces) {
             Piece piece = Known.piece(pattern, name);
-            if (!counts(piece)) {
-                throw Refusal.of("piece-not-counted")
-                        .with("piece", piece.name())
-                        .with("level", level);
-            }
+            Known.requireCounted(piece, level);
             chosen.add(piece);
         }
         if (pieces.isEmpty()) {
             pattern.pieces().stream()
-                    .filter(p -> counts(p) && p.edges().stream().anyMatch(e -> e.role() == EdgeRole.CAP))
+                    .filter(p -> p.countsAt(level) && p.edges().stream().anyMatch(e -> e.role() == EdgeRole.CAP))
                     .forEach(chosen::add);
         }
         if (chosen.isEmpty()) {
             throw Refusal.of("no-sleeve-at-level").with("level", level);
         }
         return chosen;
-    }
-
-    private boolean counts(Piece piece) {
-        return piece.level(level).map(LevelMark::counts).orElse(false);
     }
 
     private Altered with(Pattern pattern, Level at, List<Sleeve> sleeves, double some) throws Refusal {

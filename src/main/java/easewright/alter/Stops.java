@@ -4,7 +4,6 @@ import easewright.geom.Point;
 import easewright.measure.Hold;
 import easewright.pattern.Edge;
 import easewright.pattern.Level;
-import easewright.pattern.LevelMark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -111,7 +110,7 @@ final class Stops {
         for (Level level : sewn.levels()) {
             if (changed.isEmpty()
                     || level.equals(changed.get())
-                    || !sewn.piece().level(level.name()).map(LevelMark::counts).orElse(false)) {
+                    || !sewn.piece().countsAt(level.name())) {
                 continue;
             }
             LevelReach.of(sewn, on, level)

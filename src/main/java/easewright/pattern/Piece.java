@@ -151,6 +151,11 @@ public record Piece(
         return Optional.empty();
     }
 
+    /** Whether it is part of the girth at a level. */
+    public boolean countsAt(String levelName) {
+        return level(levelName).map(LevelMark::counts).orElse(false);
+    }
+
     public Optional<LevelMark> level(String levelName) {
         for (LevelMark mark : levels) {
             if (mark.level().equals(levelName)) {
