@@ -255,8 +255,7 @@ final class BlendTruer implements Trued.Truer {
             SewnPiece sewn = new SewnPiece(corner.piece(), pattern.levels());
             Optional<Double> best = Optional.empty();
             for (Level level : pattern.levels()) {
-                boolean counts = corner.piece()
-                        .countsAt(level.name());
+                boolean counts = corner.piece().countsAt(level.name());
                 Optional<LevelReach> reach = counts ? LevelReach.of(sewn, corner.edge(), level) : Optional.empty();
                 if (reach.isPresent()) {
                     double by = run.lengthTo(run.nearest(reach.get().drawn()).place()) - here();

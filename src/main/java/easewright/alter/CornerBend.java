@@ -258,8 +258,7 @@ final class CornerBend {
     private double guideRoom(SewnPiece now, Edge guide, Point from) {
         double room = LONGEST;
         for (Level level : levels) {
-            boolean counts =
-                    now.piece().countsAt(level.name());
+            boolean counts = now.piece().countsAt(level.name());
             Optional<LevelReach> reach = counts ? LevelReach.of(now, guide, level) : Optional.empty();
             if (reach.isPresent() && !reach.get().corner()) {
                 room = Math.min(room, Math.abs(along.dot(reach.get().drawn().minus(from))) - 1);

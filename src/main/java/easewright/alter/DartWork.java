@@ -89,8 +89,7 @@ final class DartWork {
     }
 
     private boolean counts(Piece piece) {
-        return piece.countsAt(level.name())
-                && Measures.width(piece, level).isPresent();
+        return piece.countsAt(level.name()) && Measures.width(piece, level).isPresent();
     }
 
     /** By how much the width grows for each millimetre by which the places of the mouth move in; 0 if hardly. */

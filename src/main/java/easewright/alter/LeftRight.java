@@ -77,9 +77,7 @@ final class LeftRight {
 
     private void part(Piece piece) throws Refusal {
         // Of sleeves on the fold there are two whole ones; a front on the fold is one with two halves.
-        boolean limb = levels.stream()
-                .anyMatch(l ->
-                        l.limb() && piece.countsAt(l.name()));
+        boolean limb = levels.stream().anyMatch(l -> l.limb() && piece.countsAt(l.name()));
         boolean halves = piece.onFold() && (!limb || piece.shapes() == 1);
         if (!halves && piece.shapes() % 2 != 0) {
             throw Refusal.of("one-side-odd").with("piece", piece.name()).with("count", piece.shapes());

@@ -111,8 +111,7 @@ public record Scope(Optional<String> size, Side side, Optional<String> asIn) {
             boolean own = scope.size().isEmpty()
                     || piece.size().isEmpty()
                     || piece.size().equals(scope.size());
-            boolean counts =
-                    piece.countsAt(level.get().name());
+            boolean counts = piece.countsAt(level.get().name());
             if (own && counts && piece.side() != Side.BOTH) {
                 throw Refusal.of("side-needed").with("level", level.get().name());
             }

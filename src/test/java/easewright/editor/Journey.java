@@ -28,12 +28,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.api.FxToolkitContext;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.service.support.FiredEvents;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** A whole task in the window, with mouse and keyboard. Settings and unsaved work are kept in a folder of its own. */
-@ExtendWith({Swift.class, ApplicationExtension.class})
+@ExtendWith(Swift.class)
 abstract class Journey {
     @TempDir
     static Path folder;

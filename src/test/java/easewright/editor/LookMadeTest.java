@@ -19,11 +19,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 
 /** The look that the build makes is there also where the toolkit cannot read its binary form. */
-@ExtendWith({Swift.class, ApplicationExtension.class})
+@ExtendWith(Swift.class)
 class LookMadeTest {
     @TempDir
     static Path folder;

@@ -11,12 +11,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** A stage that shows another window keeps nothing of the one that it showed before: all tests share one. */
-@ExtendWith({Swift.class, ApplicationExtension.class})
+@ExtendWith(Swift.class)
 class WindowLetGoTest {
     @TempDir
     static Path folder;
