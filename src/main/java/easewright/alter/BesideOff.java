@@ -7,12 +7,14 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Edge;
 import easewright.pattern.Piece;
+import easewright.pattern.Rider;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * By how much a line beside a changed piece misses its allowance. It is held against the line as it should be, so that
- * corners, folds and hems are judged like the rest; the legs of darts have no allowance.
+ * corners, folds and hems are judged like the rest; the legs of darts have no allowance. Where the outline is as it was
+ * drawn, so should the line beside it be.
  */
 final class BesideOff {
     /** How often an edge is looked at. */
@@ -20,20 +22,30 @@ final class BesideOff {
 
     private final Piece piece;
     private final Outline beside;
+    private final Optional<Outline> drawn;
     private final Optional<Outline> wanted;
 
     /**
-     * @param piece  one that was changed
-     * @param beside the line beside its outline
+     * @param piece one that was changed
+     * @param line  the line beside its outline
      */
-    BesideOff(Piece piece, Outline beside) {
+    BesideOff(Piece piece, Rider line) {
         this.piece = piece;
-        this.beside = beside;
+        this.beside = new Outline(line.segments());
+        this.drawn = line.original()
+                .filter(was -> !was.equals(line.segments()))
+                .filter(CutTruer::isClosed)
+                .map(Outline::new);
         this.wanted = CutTruer.around(piece, beside);
     }
 
+    /** Whether the line may lie elsewhere than it was drawn where the outline does not. */
+    boolean isRedrawn() {
+        return drawn.isPresent();
+    }
+
     /**
-     * How much it is at most, mm: along what was changed, and along what is as it was drawn.
+     * How much it is at most, mm: along what was changed, and along what is as it was drawn, the line beside it as well.
      *
      * @param at where it is most along what was changed
      */
@@ -54,7 +66,8 @@ final class BesideOff {
                 if (isOnLeg(here)) {
                     continue;
                 }
-                if (isAsDrawn(original, here, p)) {
+                double moved = moved(original, p);
+                if (isAsDrawn(original, here, p) && Math.min(off, moved) <= Truing.ALLOWANCE_WITHIN) {
                     most = new Off(most.changed(), Math.max(most.asDrawn(), off), most.at());
                 } else if (off > most.changed()) {
                     most = new Off(off, most.asDrawn(), p);
@@ -67,6 +80,15 @@ final class BesideOff {
     private double off(Point p) {
         double wide = beside.nearest(p).distance();
         return wanted.map(line -> Math.abs(wide - line.nearest(p).distance())).orElse(0.0);
+    }
+
+    /** By how much the distance of the line there is another one than in the drawing, where the outline is as it was, mm. */
+    private double moved(Outline original, Point p) {
+        return original.nearest(p).distance() > Likeness.CLOSE
+                ? 0
+                : drawn.map(line -> Math.abs(
+                                beside.nearest(p).distance() - line.nearest(p).distance()))
+                        .orElse(0.0);
     }
 
     private boolean isOnLeg(Segment here) {

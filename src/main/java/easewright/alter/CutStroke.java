@@ -9,6 +9,9 @@ import java.util.Optional;
 record CutStroke(String piece, String rider, List<Segment> before, List<Segment> after) implements Stroke {
     static final String WORD = "cut";
 
+    /** Rounding in a file moves a line by no more than this, mm. */
+    private static final double ROUNDED = 0.02;
+
     CutStroke {
         before = List.copyOf(before);
         after = List.copyOf(after);
@@ -24,6 +27,14 @@ record CutStroke(String piece, String rider, List<Segment> before, List<Segment>
                         .map(r -> r.id().equals(rider) ? r.changed(after) : r)
                         .toList())
                 .build();
+    }
+
+    /** All of the line: where it lies elsewhere now, what was drawn would take it back there. */
+    @Override
+    public boolean continues(Piece on) {
+        return on.riders().stream()
+                .filter(r -> r.id().equals(rider))
+                .anyMatch(r -> Likeness.sameLines(List.of(r), List.of(r.withSegments(before)), ROUNDED));
     }
 
     @Override

@@ -45,14 +45,15 @@ final class CutTruer implements Trued.Truer {
             if (piece.original().isEmpty() || line.isEmpty() || piece.edges().isEmpty()) {
                 continue;
             }
-            BesideOff look = new BesideOff(piece, new Outline(line.get().segments()));
+            BesideOff look = new BesideOff(piece, line.get());
             Set<Segment> original = new HashSet<>(piece.original().get().segments());
             List<Edge> untouched = new ArrayList<>();
             Edge worst = piece.edges().get(0);
             BesideOff.Off most = BesideOff.Off.NONE;
             double drawn = 0;
             for (Edge edge : piece.edges()) {
-                if (original.containsAll(edge.on(piece.outline()).segments())) {
+                if (!look.isRedrawn()
+                        && original.containsAll(edge.on(piece.outline()).segments())) {
                     untouched.add(edge);
                     continue;
                 }

@@ -5,11 +5,14 @@ import easewright.geom.Segment;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Rider;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The way back by going forward from what was drawn. The outlines from before the first change are kept; the marks on
@@ -34,6 +37,7 @@ final class MadeAnew {
 
     private final Pattern now;
     private final LevelsSince since;
+    private final Set<List<String>> drawnOver;
 
     MadeAnew(Pattern now) {
         this(now, LevelsSince.START);
@@ -45,6 +49,7 @@ final class MadeAnew {
     MadeAnew(Pattern now, LevelsSince since) {
         this.now = now;
         this.since = since;
+        this.drawnOver = drawnOver(now.changes());
     }
 
     /**
@@ -134,16 +139,50 @@ final class MadeAnew {
                 .equals(now.pieces().stream().map(Piece::id).toList());
     }
 
-    /** Whether the pattern is what is now, but for rounding. */
+    /**
+     * Whether the pattern is what is now, but for rounding. In a file from before lines were drawn anew by a truing that is
+     * made again, a cutting line may lie where it lay when the truing was made first: how it was drawn is known, and is
+     * what counts.
+     */
     boolean same(Pattern again) {
         for (int i = 0; i < now.pieces().size(); i++) {
             Piece one = again.pieces().get(i);
             Piece other = now.pieces().get(i);
-            if (!Likeness.same(one, other) || !Likeness.sameLines(one.riders(), other.riders(), BESIDE)) {
+            if (!Likeness.same(one, other) || !Likeness.sameLines(held(one), held(other), BESIDE)) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** The lines of a piece but for those known as drawn that a truing has drawn over. */
+    private List<Rider> held(Piece piece) {
+        Piece here = now.piece(piece.id()).orElse(piece);
+        Set<String> over = here.riders().stream()
+                .filter(r -> r.original().isPresent() && drawnOver.contains(List.of(piece.id(), r.id())))
+                .map(Rider::id)
+                .collect(Collectors.toSet());
+        return piece.riders().stream().filter(r -> !over.contains(r.id())).toList();
+    }
+
+    /** Pieces and lines that truings have drawn over, by their ids. */
+    private static Set<List<String>> drawnOver(List<ChangeNote> changes) {
+        Set<List<String>> over = new HashSet<>();
+        for (ChangeNote note : changes) {
+            if (note.method().equals(Trued.METHOD)) {
+                try {
+                    for (String text : Trued.from(note).made()) {
+                        if (Stroke.parse(text) instanceof CutStroke cut) {
+                            over.add(List.of(cut.piece(), cut.rider()));
+                        }
+                    }
+                } catch (Refusal unreadable) {
+                    // It cannot be made again either, which is told there.
+                    continue;
+                }
+            }
+        }
+        return over;
     }
 
     private Pattern corrected(Pattern drawn, Pattern again) {

@@ -64,8 +64,8 @@ record RunStroke(String piece, List<Segment> before, List<Segment> after, List<M
         return done;
     }
 
-    /** Whether the run is still there as it was, but for what rounding in a file does. */
-    boolean continues(Piece on) {
+    @Override
+    public boolean continues(Piece on) {
         Curve was = new Curve(before);
         Curve is = on.outline()
                 .run(

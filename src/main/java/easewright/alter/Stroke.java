@@ -12,6 +12,11 @@ sealed interface Stroke permits LaidStroke, RunStroke, NotchStroke, CutStroke {
 
     Piece on(Piece piece) throws Refusal;
 
+    /** Whether the line that it draws over is still there as it was, but for what rounding in a file does. */
+    default boolean continues(Piece piece) {
+        return true;
+    }
+
     /** The runs of the outline that it moves, for drawing. */
     List<Moved> moved(Piece piece) throws Refusal;
 

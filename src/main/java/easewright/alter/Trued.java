@@ -227,7 +227,7 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
             Pattern now = pattern;
             for (Stroke stroke : strokes) {
                 Piece piece = Known.piece(now, stroke.piece());
-                if (stroke instanceof RunStroke run && !run.continues(piece)) {
+                if (!stroke.continues(piece)) {
                     return Optional.empty();
                 }
                 now = now.withPiece(stroke.on(piece));

@@ -61,7 +61,7 @@ class RetraceTest {
     }
 
     /** The patterns from the drawn one to that with three changes made; what is refused is passed over. */
-    private static List<Pattern> course(long seed, LineKind drawn) {
+    static List<Pattern> course(long seed, LineKind drawn) {
         Random random = new Random(seed * 7919);
         List<Pattern> course = new ArrayList<>(List.of(TruingPropertiesTest.pair(seed, drawn)));
         for (int tries = 0; tries < 12 && course.size() < 4; tries++) {
