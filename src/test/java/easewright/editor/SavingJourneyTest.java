@@ -79,7 +79,8 @@ class SavingJourneyTest extends Journey {
         });
         until(d -> d.notice().isPresent());
         assertThat(said())
-                .contains("Seam \u201cwaistband\u201d does not fit yet, by 2\u00a0cm: see the pages True and Notes.");
+                .as("in a line of its own")
+                .contains("\nSeam \u201cwaistband\u201d does not fit yet, by 2\u00a0cm: see the pages True and Notes.");
     }
 
     @Test

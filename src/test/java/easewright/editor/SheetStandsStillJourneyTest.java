@@ -4,11 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import javafx.geometry.Bounds;
+import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollBar;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -31,6 +36,32 @@ class SheetStandsStillJourneyTest extends Journey {
         WaitForAsyncUtils.waitForFxEvents();
         robot.interact(() -> robot.window(0).getScene().getRoot().layout());
         WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** The bar of the page has its room whether it is needed or not. */
+    @Test
+    void noColumnMovesWhenTheBarComes(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        Set<Boolean> seen = new TreeSet<>();
+        Set<Long> widths = new TreeSet<>();
+        robot.interact(() -> stage.setHeight(600));
+        for (String page : List.of("#page-changes", "#page-ease")) {
+            robot.clickOn(page);
+            settle(robot);
+            ScrollPane sheet = robot.lookup(
+                            n -> n instanceof ScrollPane && n.getStyleClass().contains("sheet-page") && isShown(n))
+                    .queryAs(ScrollPane.class);
+            ScrollBar bar = sheet.getChildrenUnmodifiable().stream()
+                    .filter(ScrollBar.class::isInstance)
+                    .map(ScrollBar.class::cast)
+                    .filter(b -> b.getOrientation() == Orientation.VERTICAL)
+                    .findFirst()
+                    .orElseThrow();
+            seen.add(bar.getOpacity() > 0);
+            widths.add(Math.round(sheet.getViewportBounds().getWidth()));
+        }
+        assertThat(seen).as("needed on one of the pages alone").containsExactly(false, true);
+        assertThat(widths).hasSize(1);
     }
 
     /** What would bring a wish about waits while another amount is tried, in its place. */

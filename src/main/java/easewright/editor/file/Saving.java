@@ -198,7 +198,8 @@ final class Saving {
                         StillMissing.of(desk.pattern(), desk.reading().sheet(), desk.words()),
                         StillApart.of(desk.reading().measures().mates(), desk.words()))
                 .flatMap(Optional::stream)
-                .map(s -> " " + s)
+                // Each in a line of its own: what was saved is one thing, and what is still to be done another.
+                .map(s -> "\n" + s)
                 .collect(Collectors.joining());
         say(desk.file().orElseThrow(), path, written, alone, desk.shownTrial().isPresent(), still);
     }

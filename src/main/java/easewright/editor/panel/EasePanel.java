@@ -69,6 +69,7 @@ public final class EasePanel extends ScrollPane {
         cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, files), rows);
         VBox content = new MeasuredBox(sizes, cloth, heads, none, rows, told, sources);
         setContent(content);
+        BarRoom.keep(this);
         lines = WholeLines.on(this, content);
         rows.addEventFilter(KeyEvent.KEY_PRESSED, this::upOrDown);
         addEventHandler(KeyEvent.KEY_TYPED, this::typedBeside);

@@ -141,6 +141,7 @@ public final class MarksPanel extends VBox {
 
     private static ScrollPane page(Region content) {
         ScrollPane page = new ScrollPane(content);
+        BarRoom.keep(page);
         WholeLines.on(page, content);
         page.setFitToWidth(true);
         page.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);

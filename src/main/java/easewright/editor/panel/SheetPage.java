@@ -26,6 +26,7 @@ abstract class SheetPage extends ScrollPane {
     /** Fills the page, which from now on follows the desk. */
     final void begin(Region content) {
         setContent(content);
+        BarRoom.keep(this);
         WholeLines.on(this, content);
         session.deskProperty().addListener((o, before, now) -> showIfSeen());
         visibleProperty().addListener(o -> showIfSeen());
