@@ -25,11 +25,13 @@ final class EdgeShift {
     private final ShiftBuilder builder;
     private final List<Step> steps = new ArrayList<>();
     private double shortestTaper = Double.POSITIVE_INFINITY;
+    private Edge tapersOn;
 
     EdgeShift(SewnPiece sewn, Edge edge, Point outward, Stops stops, boolean acceptProtected) {
         this.sewn = sewn;
         this.piece = sewn.piece();
         this.edge = edge;
+        this.tapersOn = edge;
         this.outward = outward;
         this.stops = stops;
         this.acceptProtected = acceptProtected;
@@ -99,6 +101,11 @@ final class EdgeShift {
         return shortestTaper;
     }
 
+    /** The edge on which that is: at the end of its own it may be the one beside. */
+    Edge tapersOn() {
+        return tapersOn;
+    }
+
     private void rigid(Point from, Point to) {
         steps.add(() -> builder.rigid(from, to));
     }
@@ -124,7 +131,11 @@ final class EdgeShift {
             if (stop.sideways()) {
                 builder.stretch(first, last, weight, 1 - weight);
             } else {
-                shortestTaper = Math.min(shortestTaper, builder.extent(first, last));
+                double extent = builder.extent(first, last);
+                if (extent < shortestTaper) {
+                    shortestTaper = extent;
+                    tapersOn = on;
+                }
                 builder.taper(first, last, weight, 1 - weight, taper);
             }
         });

@@ -27,11 +27,12 @@ final class Practice {
     private Practice() {}
 
     /**
+     * @param on     the edge on which that dies away most steeply: the same, or one beside it
      * @param amount by how much the edge moved at most, mm
      * @param taper  length square to the level over which that dies away, mm; infinite where it does not
      * @param carried whether it is carried to the hem already, so that this is no advice
      */
-    static List<Finding> edge(Piece piece, Edge edge, double amount, double taper, boolean carried) {
+    static List<Finding> edge(Piece piece, Edge edge, Edge on, double amount, double taper, boolean carried) {
         List<Finding> findings = new ArrayList<>();
         double much = Math.abs(amount);
         if (taper < LEAST_RATIO * much - ROUNDING) {
@@ -40,7 +41,7 @@ final class Practice {
                             steep ? steep(piece, carried) : "taper-short",
                             steep ? Severity.CAUTION : Severity.NOTE,
                             piece,
-                            edge)
+                            on)
                     .with("slope.degrees", Math.toDegrees(Math.atan(much / taper)))
                     .with("taper", taper)
                     .with("needed", LEAST_RATIO * much));

@@ -131,7 +131,8 @@ final class SeamWork {
             now.put(piece.id(), met.piece());
             wanted.put(piece.id(), before + own);
             moved.addAll(shift.moved(piece.id(), met.piece().outline()));
-            findings.addAll(Practice.edge(piece, part.edge(), met.amount(), work.shortestTaper(), change.carryToHem()));
+            findings.addAll(Practice.edge(
+                    piece, part.edge(), work.tapersOn(), met.amount(), work.shortestTaper(), change.carryToHem()));
             for (String passed : stops.passed()) {
                 findings.add(Practice.passed(piece, part.edge(), passed, own));
             }

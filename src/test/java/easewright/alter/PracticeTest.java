@@ -22,7 +22,7 @@ class PracticeTest {
     private static final double NONE = Double.POSITIVE_INFINITY;
 
     private static List<String> codes(double amount, double taper) {
-        return Practice.edge(PIECE, EDGE, amount, taper, false).stream()
+        return Practice.edge(PIECE, EDGE, EDGE, amount, taper, false).stream()
                 .map(Finding::code)
                 .toList();
     }
@@ -34,7 +34,7 @@ class PracticeTest {
         assertThat(codes(12.71, NONE)).containsExactly("edge-past-routine");
         assertThat(codes(25.4, NONE)).containsExactly("edge-past-routine");
         assertThat(codes(-25.41, NONE)).containsExactly("edge-past-practice");
-        Finding past = Practice.edge(PIECE, EDGE, -30, NONE, false).get(0);
+        Finding past = Practice.edge(PIECE, EDGE, EDGE, -30, NONE, false).get(0);
         assertThat(past.severity()).isEqualTo(Severity.CAUTION);
         assertThat(past.values()).containsEntry("amount.signed", -30.0).containsEntry("limit", 25.4);
         assertThat(past.values()).containsEntry("edge", "side");
@@ -47,11 +47,12 @@ class PracticeTest {
         assertThat(codes(10, 99.9)).containsExactly("taper-short");
         assertThat(codes(-10, 50)).containsExactly("taper-short");
         assertThat(codes(10, 49.9)).containsExactly("taper-steep");
-        Finding steep = Practice.edge(PIECE, EDGE, 10, 40, false).get(0);
+        Finding steep = Practice.edge(PIECE, EDGE, EDGE, 10, 40, false).get(0);
         assertThat(steep.severity()).isEqualTo(Severity.CAUTION);
         assertThat((Double) steep.values().get("slope.degrees")).isCloseTo(14.036, within(1e-3));
         assertThat(steep.values()).containsEntry("taper", 40.0).containsEntry("needed", 100.0);
-        assertThat(Practice.edge(PIECE, EDGE, 10, 60, false).get(0).severity()).isEqualTo(Severity.NOTE);
+        assertThat(Practice.edge(PIECE, EDGE, EDGE, 10, 60, false).get(0).severity())
+                .isEqualTo(Severity.NOTE);
         assertThat(codes(30, 100)).containsExactly("taper-steep", "edge-past-practice");
     }
 
@@ -67,17 +68,20 @@ class PracticeTest {
                         EdgeRole.CAP,
                         plain.edge("waist").orElseThrow().from(),
                         plain.edge("waist").orElseThrow().to())));
-        assertThat(Practice.edge(plain, side, 10, 30, false).get(0).code()).isEqualTo("taper-steep");
-        assertThat(Practice.edge(sleeve, side, 10, 30, false).get(0).code()).isEqualTo("taper-steep-sleeve");
+        assertThat(Practice.edge(plain, side, side, 10, 30, false).get(0).code())
+                .isEqualTo("taper-steep");
+        assertThat(Practice.edge(sleeve, side, side, 10, 30, false).get(0).code())
+                .isEqualTo("taper-steep-sleeve");
     }
 
     /** What is carried to the hem already need not be told to be. */
     @Test
     void whatIsFollowedIsNotAdvised() {
-        Finding steep = Practice.edge(PIECE, EDGE, 10, 40, true).get(0);
+        Finding steep = Practice.edge(PIECE, EDGE, EDGE, 10, 40, true).get(0);
         assertThat(steep.severity()).isEqualTo(Severity.CAUTION);
         Words words = Words.english(LengthUnit.CM);
         assertThat(words.of(steep)).contains("Better").doesNotContain("hem");
-        assertThat(words.of(Practice.edge(PIECE, EDGE, 10, 40, false).get(0))).contains("carry it to the hem");
+        assertThat(words.of(Practice.edge(PIECE, EDGE, EDGE, 10, 40, false).get(0)))
+                .contains("carry it to the hem");
     }
 }

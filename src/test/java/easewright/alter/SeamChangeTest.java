@@ -75,6 +75,21 @@ class SeamChangeTest {
                 .doesNotContain("taper-steep");
     }
 
+    /** From a corner on it dies away along the edge beside as well: there it may swing most. */
+    @Test
+    void theEdgeThatSwingsIsNamed() throws Refusal {
+        Pattern before = pattern(
+                List.of(Level.of("bust", LevelKind.BUST)), Cloths.lowBust("front", 0), Cloths.lowBust("back", 0));
+        Altered wide = SeamChange.at("bust", 4 * INCH).acceptingProtected().apply(before);
+        assertThat(wide.findings())
+                .filteredOn(f -> f.code().equals("taper-short"))
+                .hasSize(2)
+                .allSatisfy(f -> {
+                    assertThat(f.values()).containsEntry("edge", "armhole");
+                    assertThat((Double) f.values().get("taper")).isCloseTo(7 * INCH, within(1e-6));
+                });
+    }
+
     private static Altered bodice(double below) throws Refusal {
         Piece front = Cloths.lowBust("front", below);
         Pattern before = pattern(List.of(Level.of("bust", LevelKind.BUST)), front, Cloths.lowBust("back", below));
