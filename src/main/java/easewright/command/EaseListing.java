@@ -122,7 +122,7 @@ final class EaseListing {
                     line.body().isPresent() ? words.figure(line.body().getAsDouble()) : "",
                     words.figure(GirthText.finished(line, words)),
                     known ? words.signedFigure(line.ease().getAsDouble()) : "",
-                    known ? Words.number(line.percent().getAsDouble(), 1) : "",
+                    known ? Words.number(EaseText.percent(line, words), 1) : "",
                     words.bare(text.wished(line)),
                     text.wish(line));
         }

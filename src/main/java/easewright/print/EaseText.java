@@ -77,17 +77,31 @@ public final class EaseText {
                         "percent", percent(line)));
     }
 
-    /** An ease in the user's unit and, since tables are kept in either, in centimetres or inches beside it. */
+    /** An ease in the user's unit; in centimetres with inches beside it, in which most tables are kept. */
     public String ease(OptionalDouble ease) {
         if (ease.isEmpty()) {
             return "";
         }
-        LengthUnit other = words.unit() == LengthUnit.INCH ? LengthUnit.CM : LengthUnit.INCH;
-        return words.signed(ease.getAsDouble()) + " (" + Lengths.signed(ease.getAsDouble(), other) + ")";
+        String own = words.signed(ease.getAsDouble());
+        return words.unit() == LengthUnit.INCH
+                ? own
+                : own + " (" + Lengths.signed(ease.getAsDouble(), LengthUnit.INCH) + ")";
     }
 
     public String percent(EaseLine line) {
-        return line.percent().isEmpty() ? "" : Words.number(line.percent().getAsDouble(), 1) + "\u00a0%";
+        return line.percent().isEmpty() ? "" : Words.number(percent(line, words), 1) + "\u00a0%";
+    }
+
+    /**
+     * What is told of an ease in per cent of the body, which is known. In inches it is a whole number, reckoned from the two as
+     * they are shown: a sixteenth is up to half a per cent of a limb.
+     */
+    public static double percent(EaseLine line, Words words) {
+        double ease = line.ease().orElseThrow();
+        double body = line.body().orElseThrow();
+        return words.unit() == LengthUnit.INCH && words.shown(body) > 0
+                ? Math.rint(words.shown(ease) / words.shown(body) * 100)
+                : line.percent().orElseThrow();
     }
 
     /** What tables say of a level and what its ease asks of the cloth, a line each, the sources as marks of notes. */

@@ -13,6 +13,10 @@ import java.util.stream.Collectors;
 /** Puts values into a line of the bundle, each in the form that its name, or the line, asks for (see {@link Words}). */
 record Filling(Words words, Map<String, ?> values) {
     private static final String KEYBOARD = "key.";
+
+    /** Lengths as they may be typed, those in the unit first. */
+    private static final String EXAMPLES = "unit.examples";
+
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z0-9_.-]*)\\}");
 
     /** What stands before the last of a list. */
@@ -75,6 +79,9 @@ record Filling(Words words, Map<String, ?> values) {
 
     /** The name of a key on the keyboard, or a length in the form that a line asks for. */
     private Optional<String> asked(String name) {
+        if (name.equals(EXAMPLES)) {
+            return Optional.of(words.line(name + (words.unit() == LengthUnit.INCH ? ".inch" : ".metric")));
+        }
         return name.startsWith(KEYBOARD) ? Optional.ofNullable(words.line(name)) : inForm(name);
     }
 
@@ -104,6 +111,12 @@ record Filling(Words words, Map<String, ?> values) {
         if (value instanceof Double mm && form.equals("tape")) {
             return Optional.of(
                     words.isLessThanTapeShows(mm) ? words.of("length.less") : shown(name.substring(0, dot), value));
+        }
+        if (value instanceof Double mm && form.equals("at-most")) {
+            return Optional.of(
+                    words.isLessThanTapeShows(mm)
+                            ? words.of("length.less")
+                            : words.of("length.at-most", Map.of("length", mm)));
         }
         if (value != null && STANDING.contains(form)) {
             return Standing.said(form, name.substring(0, dot), value, values, words);

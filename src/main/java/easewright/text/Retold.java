@@ -18,17 +18,23 @@ final class Retold {
         while (length.find()) {
             String own = length.group("unit");
             String from = retold(length.group("from"), own, unit);
-            String to = length.group("to") == null ? "" : " to " + retold(length.group("to"), own, unit);
-            length.appendReplacement(out, Matcher.quoteReplacement(from + to));
+            String told = length.group("to") == null ? from : range(from, retold(length.group("to"), own, unit), unit);
+            length.appendReplacement(out, Matcher.quoteReplacement(told));
         }
         return length.appendTail(out).toString();
+    }
+
+    /** On one line, with the unit once, as ranges of a source are told. */
+    private static String range(String from, String to, LengthUnit unit) {
+        String bare = from.substring(0, from.length() - unit.symbol().length() - 1);
+        return bare + "\u00a0to\u00a0" + to;
     }
 
     private static String retold(String number, String own, LengthUnit unit) {
         try {
             return Lengths.coarse(Lengths.parse(number + " " + own, unit), unit);
         } catch (Unreadable unreadable) {
-            return number + " " + own;
+            return number + "\u00a0" + own;
         }
     }
 }

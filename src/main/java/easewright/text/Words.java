@@ -16,7 +16,7 @@ import java.util.TreeMap;
  * shown with commas; a key ending in {@code .signed} shows a length with its plus or minus; {@code largest} is a limit,
  * and rounded towards 0; of a {@link Span} both ends are shown, once if they look alike. A line may ask for a value in a form of its own, {@code {amount.part}} for the value
  * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up, {@code .tape} that
- * it is less than a tape shows, where it is,
+ * it is less than a tape shows, where it is, {@code .at-most} the same with "at most" where it is not,
  * {@code .agreeing} so that two lengths and what they differ by do not contradict each other, {@code .then} and
  * {@code .now} that a seam fitted or fits or how much it is off, {@code .misfit} a sentence that tells on which side a
  * seam is longer, what of that is to be eased in and what is left over, {@code .known} a source with how well its figure

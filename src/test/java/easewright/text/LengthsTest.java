@@ -165,11 +165,22 @@ class LengthsTest {
         assertThat(Lengths.format(0.5, LengthUnit.MM)).isEqualTo("0.5\u00a0mm");
     }
 
+    /** Who has chosen inches reads first how an inch is typed. */
+    @Test
+    void theExamplesBeginInTheUnit() {
+        for (String code : new String[] {"length-empty", "length-not-a-number"}) {
+            assertThat(Words.english(LengthUnit.INCH).problem(code, Map.of("text", "ninety")))
+                    .contains("such as 1\u00a01/2\u00a0in, 5/8\u00a0in, 24\u00a0mm or 3.5\u00a0cm.");
+            assertThat(Words.english(LengthUnit.CM).problem(code, Map.of("text", "ninety")))
+                    .contains("such as 24\u00a0mm, 3.5\u00a0cm, ");
+        }
+    }
+
     @Test
     void lengthsInANoteOfASourceAreRetoldInTheUnit() {
         Words cm = Words.english(LengthUnit.CM);
         assertThat(cm.retold("3 in below the waist, seated")).isEqualTo("7.6\u00a0cm below the waist, seated");
-        assertThat(cm.retold("also given as 3/4 to 1 in")).isEqualTo("also given as 1.9\u00a0cm to 2.5\u00a0cm");
+        assertThat(cm.retold("also given as 3/4 to 1 in")).isEqualTo("also given as 1.9\u00a0to\u00a02.5\u00a0cm");
         assertThat(cm.retold("1 1/2 in or 2 in all")).isEqualTo("3.8\u00a0cm or 5.1\u00a0cm all");
         assertThat(cm.retold("total of a fitted garment, 2 inside")).isEqualTo("total of a fitted garment, 2 inside");
         assertThat(Words.english(LengthUnit.INCH).retold("from 5 cm")).isEqualTo("from 1\u00a015/16\u00a0in");

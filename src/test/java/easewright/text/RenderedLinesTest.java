@@ -157,8 +157,11 @@ class RenderedLinesTest {
                 .filteredOn(key -> key.matches("(finding\\.mate-|editor\\.seams?\\.|reason\\.(near|same|about)-length"
                         + "|(report\\.column|sheet)\\.meant|editor\\.effect\\.ease-drifted).*"))
                 .hasSizeGreaterThan(30)
-                .allSatisfy(key -> assertThat(
-                                words(LengthUnit.CM).bundle().getString(key).replaceAll("\\{[^}]*\\}", ""))
+                .allSatisfy(key -> assertThat(words(LengthUnit.CM)
+                                .bundle()
+                                .getString(key)
+                                .replaceAll("\\{[^}]*\\}", "")
+                                .replace('\u00a0', ' '))
                         .as(key)
                         .doesNotContainPattern(room));
     }

@@ -46,7 +46,8 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
             rows.add(doubted(row, line, desk));
         }
         double below = rows.stream().mapToDouble(r -> r.scale().below()).max().orElse(0);
-        return new EasePage(rows.stream().map(r -> r.aligned(below)).toList(), foot, EaseText.nearlyMet(sheet));
+        return new EasePage(
+                rows.stream().map(r -> r.aligned(below, desk.unit())).toList(), foot, EaseText.nearlyMet(sheet));
     }
 
     /** Whether all of a girth was counted, and once, comes before what its ease is. */

@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.pattern.Level;
+import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,7 +78,7 @@ public record EaseRow(
     }
 
     /** With the zero of its bar in one line with those of other rows. */
-    EaseRow aligned(double below) {
+    EaseRow aligned(double below, LengthUnit unit) {
         return new EaseRow(
                 level,
                 name,
@@ -96,7 +97,7 @@ public record EaseRow(
                 standing,
                 verdict,
                 missing,
-                scale.aligned(below),
+                scale.aligned(below, unit),
                 sizes,
                 others);
     }
@@ -134,7 +135,7 @@ public record EaseRow(
     public List<String> told(Words words) {
         List<String> told = new ArrayList<>();
         if (standing != Standing.UNKNOWN) {
-            if (called.length() > ROOM) {
+            if (called.length() > ROOM || !brief(words).startsWith(brief)) {
                 told.add(called);
             }
             if (!minimums.isEmpty()) {
@@ -180,10 +181,15 @@ public record EaseRow(
         return after(first, unmet(words));
     }
 
-    /** What it is called, with its source, and then how it is in the other sizes in which the same is done. */
+    /**
+     * What it is called, with its source, and then how it is in the other sizes in which the same is done; that alone where
+     * there is no room for both.
+     */
     public String brief(Words words) {
         // Where the verdict is told of other sizes there is little room, and it says the same.
-        return alike().isEmpty() ? after(brief, others.map(OtherSizes::brief).orElse("")) : brief;
+        String also = alike().isEmpty() ? others.map(OtherSizes::brief).orElse("") : "";
+        String both = after(brief, also);
+        return also.isEmpty() || both.length() <= ROOM ? both : also;
     }
 
     /** What is heard of it: how it stands, and how it is in the other sizes in which the same is done. */

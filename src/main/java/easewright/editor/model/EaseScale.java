@@ -6,6 +6,7 @@ import easewright.ease.EaseLine;
 import easewright.ease.Minimum;
 import easewright.text.LengthUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -38,6 +39,9 @@ public record EaseScale(
     private static final double[] INCHES_UP = {3, 4, 6, 8, 12, 16, 24, 32, 40};
 
     private static final double[] INCHES_DOWN = {0, 1, 2, 3, 4, 6, 8, 12, 16};
+
+    /** What reckoning may leave of a round figure, mm. */
+    private static final double ROUND = 1e-6;
 
     /** Room beyond what has to be shown, and for what may be tried. */
     private static final double BEYOND = 1.25;
@@ -128,7 +132,8 @@ public record EaseScale(
                 return step * unit;
             }
         }
-        return mm;
+        double round = unit == 1 ? LengthUnit.CM.mm() : unit;
+        return Math.ceil(mm / round - ROUND) * round;
     }
 
     /** Up to where an ease is less than any source calls enough: one that counts as met lies beyond it. */
@@ -159,9 +164,18 @@ public record EaseScale(
      *
      * @param below in parts of what lies above
      */
-    EaseScale aligned(double below) {
-        double start = Math.min(from, 0 - below * to);
-        return new EaseScale(start, from, to, least, bandFrom, bandTo, now, wish, standing);
+    EaseScale aligned(double below, LengthUnit unit) {
+        boolean inches = unit == LengthUnit.INCH;
+        double step = inches ? LengthUnit.INCH.mm() : 1;
+        double simple = inches ? LengthUnit.INCH.mm() / 2 : 5;
+        // The bar reaches farther where it ends in a figure that anybody reads.
+        double end = Arrays.stream(inches ? INCHES_UP : REACHES)
+                .map(mm -> mm * step)
+                .filter(mm -> mm >= to && Math.abs(Math.IEEEremainder(below * mm, simple)) < ROUND)
+                .findFirst()
+                .orElse(to);
+        double start = Math.min(from, 0 - below * end);
+        return new EaseScale(start, from, end, least, bandFrom, bandTo, now, wish, standing);
     }
 
     /** Where a value lies on the bar, from 0 to 1. */

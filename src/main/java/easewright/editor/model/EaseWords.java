@@ -59,9 +59,7 @@ final class EaseWords {
                 isNowhere(line) ? "" : words.length(GirthText.finished(line, words)),
                 length(line.ease(), words),
                 line.percent().isPresent()
-                        ? words.of(
-                                "editor.ease.percent",
-                                Map.of("ease.percent", line.percent().getAsDouble()))
+                        ? words.of("editor.ease.percent", Map.of("ease.percent", EaseText.percent(line, words)))
                         : "",
                 entered(line.wish(), words),
                 classed,

@@ -14,7 +14,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -84,15 +83,6 @@ public final class EasePanel extends ScrollPane {
         show(session.desk());
     }
 
-    /** The figures of a column by their decimal points or fractions, unless one would find no room then. */
-    private static List<String> aligned(List<EaseRow> rows, Function<EaseRow, String> column, Words words) {
-        List<String> bare = rows.stream()
-                .map(row -> words.bare(column.apply(row)).replace('\u00a0', ' '))
-                .toList();
-        List<String> aligned = AlignedFigures.of(bare);
-        return aligned.stream().allMatch(figure -> figure.length() <= ROOM) ? aligned : bare;
-    }
-
     /** Puts all its fields into the window. */
     void fill() {
         cloth.fill();
@@ -116,8 +106,10 @@ public final class EasePanel extends ScrollPane {
             page.rows().forEach(row -> views.put(row.name(), new EaseRowView(row, session, sources)));
             rows.getChildren().setAll(views.values());
         }
-        List<String> finished = aligned(page.rows(), EaseRow::finished, words);
-        List<String> eases = aligned(page.rows(), EaseRow::ease, words);
+        List<String> finished =
+                AlignedFigures.of(page.rows().stream().map(EaseRow::finished).toList(), ROOM, words);
+        List<String> eases =
+                AlignedFigures.of(page.rows().stream().map(EaseRow::ease).toList(), ROOM, words);
         for (int i = 0; i < page.rows().size(); i++) {
             EaseRow row = page.rows().get(i);
             views.get(row.name()).show(row, finished.get(i), eases.get(i), desk);

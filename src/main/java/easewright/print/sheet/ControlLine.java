@@ -8,7 +8,6 @@ import easewright.print.ink.Pencil;
 import easewright.print.ink.Picture;
 import easewright.print.ink.Tone;
 import easewright.text.LengthUnit;
-import easewright.text.Lengths;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
@@ -47,12 +46,6 @@ record ControlLine(Point from, boolean down, double length) {
         return Box.around(List.of(from, to())).distance(place);
     }
 
-    /** The length in both units, exact in the user's. */
-    String said(Words words) {
-        LengthUnit other = words.unit() == LengthUnit.INCH ? LengthUnit.CM : LengthUnit.INCH;
-        return words.length(length) + " (" + Lengths.format(length, other) + ")";
-    }
-
     /** @param joined whether it runs over several sheets */
     Picture picture(Words words, boolean joined) {
         Point along = to().minus(from).unit();
@@ -65,7 +58,7 @@ record ControlLine(Point from, boolean down, double length) {
         Point reading = down ? along.times(-1) : along;
         Point start = down ? to() : from;
         Point at = start.plus(reading.times(6)).plus(reading.quarterTurned().times(-1.1));
-        String text = words.of(joined ? "print.control" : "print.control-one", Map.of("length", said(words)));
+        String text = words.of(joined ? "print.control" : "print.control-one", Map.of("length", length));
         double turn = Math.atan2(reading.y(), reading.x());
         return pencil.write(text, at, 3.2, Anchor.START, turn, false, Tone.DARK).picture();
     }

@@ -8,6 +8,7 @@ import easewright.pattern.Piece;
 import easewright.pattern.Side;
 import easewright.pattern.SidePair;
 import easewright.print.ChangeWords;
+import easewright.print.EaseText;
 import easewright.print.GirthText;
 import easewright.print.MovedBy;
 import easewright.print.Reading;
@@ -137,10 +138,14 @@ final class PieceLabel {
         return words.of(
                 "print.label.ease",
                 Map.of(
-                        "level", half ? words.of("print.label.whole", Map.of("level", line.name())) : line.name(),
-                        "ease.signed", line.ease().getAsDouble(),
-                        "of.percent", line.percent().orElse(0),
-                        "finished", GirthText.finished(line, words)));
+                        "level",
+                        half ? words.of("print.label.whole", Map.of("level", line.name())) : line.name(),
+                        "ease.signed",
+                        line.ease().getAsDouble(),
+                        "of.percent",
+                        line.percent().isPresent() ? EaseText.percent(line, words) : 0.0,
+                        "finished",
+                        GirthText.finished(line, words)));
     }
 
     private List<String> changes(Piece piece) {

@@ -131,14 +131,14 @@ final class PlanPage {
     /** Where sheets lie far from the long lines, the last of the short ones tells on which. */
     private String control() {
         Map<String, Object> said = new HashMap<>(Map.of(
-                "across", controls.across().said(words), "down", controls.down().said(words)));
+                "across", controls.across().length(), "down", controls.down().length()));
         List<ControlLine> far = controls.far();
         if (far.isEmpty()) {
             return words.of(isJoined() ? "print.plan.control" : "print.plan.control-one", said);
         }
         List<Object> lines = new ArrayList<>();
         for (ControlLine line : far) {
-            Map<String, Object> one = Map.of("length", line.said(words), "sheet", sheet(line.to()));
+            Map<String, Object> one = Map.of("length", line.length(), "sheet", sheet(line.to()));
             lines.add(words.of("print.plan.control." + (line.down() ? "down" : "across"), one));
         }
         said.put("far", lines);

@@ -12,8 +12,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class AlignedFiguresTest {
-    private static final String DIGIT = "\u2007";
-
     @Test
     void decimalsHaveAsManyPlacesAsTheLongest() {
         assertThat(AlignedFigures.of(List.of("51.6", "59", "37.94", "+2")))
@@ -21,15 +19,18 @@ class AlignedFiguresTest {
         assertThat(AlignedFigures.of(List.of("51", "7"))).containsExactly("51", "7");
     }
 
+    /** A whole number filled up for a fraction beside it would stand at the figure of the column before. */
     @Test
-    void fractionsAreFilledUpToTheLongest() {
-        assertThat(AlignedFigures.of(List.of("+13/16", "+1 3/8", "+1", "the same")))
-                .containsExactly("+13/16", "+1 3/8" + DIGIT + DIGIT, "+1 \u2008" + DIGIT.repeat(4), "the same");
+    void inchesEndInOneLineAsTheFieldsDo() {
+        assertThat(AlignedFigures.of(List.of("1\u00a0in", "1\u00a015/16\u00a0in"), 8, Words.english(LengthUnit.INCH)))
+                .containsExactly("1", "1 15/16");
+        assertThat(AlignedFigures.of(List.of("2.5\u00a0cm", "4\u00a0cm"), 8, Words.english(LengthUnit.CM)))
+                .containsExactly("2.5", "4.0");
     }
 
-    /** All end in as many signs after the point, or after the whole number. Seed 7. */
+    /** All end in as many signs after the point. Seed 7. */
     @ParameterizedTest
-    @EnumSource(LengthUnit.class)
+    @EnumSource(value = LengthUnit.class, names = "INCH", mode = EnumSource.Mode.EXCLUDE)
     void whateverIsShownStandsByItsPointOrFraction(LengthUnit unit) {
         Words words = Words.english(unit);
         Random random = new Random(7);
@@ -49,12 +50,9 @@ class AlignedFiguresTest {
         }
     }
 
-    /** How many signs stand behind the point, or in the fraction and what fills it up. */
+    /** How many signs stand behind the point. */
     private static int behind(String figure) {
         int point = figure.indexOf('.');
-        int gap = figure.indexOf(' ');
-        return point >= 0
-                ? figure.length() - point
-                : gap >= 0 ? figure.length() - gap - 1 : figure.indexOf('/') >= 0 ? figure.length() - 1 : 0;
+        return point >= 0 ? figure.length() - point : 0;
     }
 }

@@ -69,7 +69,7 @@ class AlsoInToldTest extends NestAtWork {
                         .rows()
                         .get(1)
                         .brief(session.desk().words()))
-                .contains("Ease 7\u00a0cm in size 12, 8\u00a0cm in size 14.");
+                .contains("Ease in size 12: 7\u00a0cm, in size 14: 8\u00a0cm.");
     }
 
     /** Both sides of a seam change unlike where one is left out, in every size. */

@@ -9,6 +9,7 @@ import easewright.pattern.Cloth;
 import easewright.pattern.LevelKind;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
+import easewright.text.Lengths;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -228,13 +229,39 @@ class EasePageTest {
         assertThat(row(page(), "hip").near()).isEqualTo("1/16\u00a0in under 2\u00a0in: counts as met.");
     }
 
+    /** Who divides the ease by the body, as both are shown, finds the share that is told: 1 15/16 of 39 3/8 in. */
+    @Test
+    void inInchesTheShareOfTheBodyIsAWholeNumber() throws Exception {
+        for (String garment : List.of("skirt", "knit-top", "bodice", "trousers")) {
+            open(garment);
+            session.setUnit(LengthUnit.INCH);
+            for (EaseRow row : page().rows()) {
+                if (!row.ease().isEmpty()) {
+                    double ease = Lengths.parse(row.ease(), LengthUnit.INCH);
+                    double body = Lengths.parse(row.body(), LengthUnit.INCH);
+                    assertThat(row.percent().replace('\u2212', '-').replace('\u00a0', ' '))
+                            .isEqualTo("now %.0f %% of body", Math.rint(ease / body * 100) + 0.0);
+                }
+            }
+        }
+    }
+
+    /** "2 to" at the end of a line, or a dot there, has to be read twice. */
+    @Test
+    void aRangeAndWhatPartsTwoSourcesStandOnOneLine() throws Exception {
+        open("skirt");
+        session.setUnit(LengthUnit.INCH);
+        assertThat(row(page(), "hip").minimums()).anyMatch(m -> m.startsWith("2\u00a0to\u00a04\u00a0in"));
+        assertThat(row(page(), "hip").told(session.desk().words())).anyMatch(l -> l.contains(" \u00b7\u00a02"));
+    }
+
     /** Sources ask for a range each; where they begin at different figures it is said which of them the bar shows. */
     @Test
     void theSmallestOfSeveralFiguresIsSaidToBeIt() throws Exception {
         EaseRow waist = row(open("trousers"), "waist");
         assertThat(waist.told(session.desk().words()))
                 .anyMatch(line -> line.startsWith(
-                        "To move in comfort, sources ask for at least: 2.5 to 3.8\u00a0cm (skirt, trousers)"))
+                        "To move in comfort, sources ask for at least: 2.5\u00a0to\u00a03.8\u00a0cm (skirt, trousers)"))
                 .contains("\u201cleast 1.3\u201d on the bar is the smallest of these.");
     }
 

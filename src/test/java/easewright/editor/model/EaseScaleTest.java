@@ -151,6 +151,14 @@ class EaseScaleTest {
                     .as(level)
                     .allMatch(mm -> mm == 0 || scale.share(mm) == 0 || scale.share(mm) == 1);
         }
+        session.setUnit(LengthUnit.INCH);
+        for (String level : new String[] {"bust", "waist", "hip", "upper arm"}) {
+            assertThat(Math.IEEEremainder(scale(level).begins(), 25.4 / 2))
+                    .as(
+                            "%s begins at a figure that anybody reads: %s in",
+                            level, scale(level).begins() / 25.4)
+                    .isCloseTo(0, within(1e-6));
+        }
     }
 
     /** An ease that meets the least as near as a tape shows is marked on it; one that falls short, before it. */

@@ -32,7 +32,7 @@ class FollowUpTest {
         assertThat(offers.get(0).words())
                 .startsWith("Seam \u201cwaistband\u201d is 2\u00a0cm too long on Front and Back. To make it fit: ");
         assertThat(NoLongerFits.words(session.desk(), offers.subList(0, 1)))
-                .isEqualTo("Waistband no longer fits: 2\u00a0cm too short.");
+                .isEqualTo("Waistband no longer fits: 2\u00a0cm\u00a0too\u00a0short.");
         assertThat(Notes.of(session.desk()))
                 .as("one fault has one sign")
                 .filteredOn(n -> n.seam().equals(Optional.of("waistband")))

@@ -37,7 +37,7 @@ class MisfitsTest {
         assertThat(scene().misfits())
                 .as("on both sides of the seam, with the words at the one that gives way")
                 .extracting(TableScene.Misfit::words)
-                .containsExactly("2\u00a0cm too short", "", "");
+                .containsExactly("2\u00a0cm\u00a0too\u00a0short", "", "");
         assertThat(legend()).contains(Legend.Sign.UNFIT).doesNotContain(Legend.Sign.DRIFTED);
         widen("hip", 10);
         assertThat(legend()).as("whatever else is tried").contains(Legend.Sign.UNFIT);

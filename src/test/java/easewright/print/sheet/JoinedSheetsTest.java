@@ -184,7 +184,10 @@ class JoinedSheetsTest {
                 .isBetween(prints.controls().get(0), prints.controls().get(0) + 40);
         assertThat(prints.height()).isGreaterThan(prints.controls().get(1));
         byte[] pdf = Prints.pdf(prints);
-        assertThat(PdfLines.text(pdf).contains(said + " (")).isTrue();
+        assertThat(PdfLines.text(pdf))
+                .as("in the unit that was chosen alone")
+                .contains("Control line " + said)
+                .doesNotContain("Control line " + said + " (");
         List<Rectangle2D> all = lines(prints, pdf);
         for (boolean down : new boolean[] {false, true}) {
             List<Rectangle2D> found = all.stream()
