@@ -1,5 +1,6 @@
 package easewright.editor.file;
 
+import easewright.editor.model.OpenFile;
 import easewright.editor.model.OwnTableWords;
 import easewright.editor.model.OwnTables;
 import easewright.editor.model.Session;
@@ -103,6 +104,7 @@ final class Beside {
             say(said, false);
             return;
         }
+        Optional<Object> under = work();
         background.quietly(
                 () -> files.stream().map(Found::of).toList(),
                 found -> {
@@ -115,10 +117,15 @@ final class Beside {
                         return;
                     }
                     List<String> all = new ArrayList<>(said);
-                    found.forEach(f -> all.add(taken(f)));
+                    found.forEach(f -> all.add(taken(f, under)));
                     say(all, found.stream().anyMatch(f -> f.why().isPresent()));
                 },
                 unreadable -> other.run());
+    }
+
+    /** What lies on the table. */
+    private Optional<Object> work() {
+        return session.desk().file().map(OpenFile::work);
     }
 
     private void say(List<String> said, boolean bad) {
@@ -127,7 +134,7 @@ final class Beside {
         }
     }
 
-    private String taken(Found found) {
+    private String taken(Found found, Optional<Object> under) {
         Words words = session.desk().words();
         String file = ShortName.of(Failures.name(found.file()));
         if (found.table().isPresent()) {
@@ -135,7 +142,11 @@ final class Beside {
             return words.of("editor.said.table-added", Map.of("file", file));
         }
         if (found.bodies().isPresent()) {
-            return entered(found.bodies().get(), file, words);
+            // Another file may have been opened while a slow disk gave these.
+            boolean gone = under.isPresent() && !under.equals(work());
+            return gone
+                    ? words.of("editor.said.measures-later", Map.of("file", file))
+                    : entered(found.bodies().get(), file, words);
         }
         Found.Why why = found.why().orElseThrow();
         return words.of(
