@@ -90,13 +90,14 @@ public final class Background {
     /**
      * Thinking about what lies on the table, which can be given up. What was thought about before is forgotten.
      *
-     * @param stopped somebody gave it up, and nothing else is thought about in its place
+     * @param stopped somebody gave it up, and nothing else is thought about in its place; or it failed
      */
     public <T> void thinking(Callable<T> job, Consumer<T> done, Runnable stopped) {
         List<Going> before =
                 going.stream().filter(g -> g.shown().what().equals(THINKING)).toList();
         before.forEach(g -> giveUp(g.job()));
         Job<T> task = task(job, done, problem -> {
+            stopped.run();
             throw new IllegalStateException(problem);
         });
         start(task, new Work(THINKING, "", Optional.of(() -> {

@@ -11,6 +11,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
+import javafx.application.Platform;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
@@ -154,6 +155,32 @@ class BackgroundTest {
             gone.set(true);
             assertThat(saved).isTrue();
         });
+    }
+
+    /** Whoever waits for a thought that comes to grief is not left waiting. */
+    @Test
+    void aThoughtThatFailsIsToldAsStopped(FxRobot robot) throws Exception {
+        Background background = new Background();
+        List<String> heard = Collections.synchronizedList(new ArrayList<>());
+        CountDownLatch failed = new CountDownLatch(1);
+        background.workProperty().addListener((o, before, now) -> {
+            if (now.isEmpty()) {
+                failed.countDown();
+            }
+        });
+        robot.interact(() -> background.thinking(
+                () -> {
+                    throw new IllegalStateException("on purpose");
+                },
+                done -> heard.add("done"),
+                () -> heard.add("stopped")));
+        assertThat(failed.await(20, TimeUnit.SECONDS)).isTrue();
+        CountDownLatch after = new CountDownLatch(1);
+        Platform.runLater(after::countDown);
+        assertThat(after.await(20, TimeUnit.SECONDS)).isTrue();
+        WaitForAsyncUtils.clearExceptions();
+        assertThat(heard).containsExactly("stopped");
+        robot.interact(background::end);
     }
 
     private static boolean isEnding(Thread window) {
