@@ -104,8 +104,8 @@ public final class Truing {
         List<Piece> lines =
                 pieces.stream().map(p -> stitched.piece(p.id()).orElseThrow()).toList();
         SewnPieces stitchedPieces = new SewnPieces(stitched, measures);
-        joints(stitched, measures, mates, stitchedPieces, all);
-        corners(lines, stitchedPieces, all);
+        joints(pattern, stitched, measures, mates, stitchedPieces, all);
+        corners(pattern, lines, stitchedPieces, all);
         darts(lines, all);
         blends(pieces, all);
         notches(pattern, measures, mates, sewn, all);
@@ -139,13 +139,36 @@ public final class Truing {
                 .toList();
     }
 
+    /**
+     * Whether an angle is off by more than what is true and not meant to be: a corner that was drawn as one that is made
+     * true is not meant to be what a change has made of it.
+     *
+     * @param off   by how much, degrees, and as drawn
+     * @param meant from where on it is meant, degrees
+     */
+    private static boolean isUntrue(double off, double drawn, double meant) {
+        boolean grown = Math.abs(drawn) <= meant && Math.abs(off) > Math.abs(drawn);
+        return Math.abs(off) > TRUE_DEGREES && (Math.abs(off) <= meant || grown);
+    }
+
+    /** By how much a corner is wider than it was drawn, degrees. */
+    private static double grown(Pattern pattern, SewnCorner corner) {
+        return Math.toDegrees(CornerGrown.by(
+                pattern.piece(corner.piece().id()).orElseThrow(), corner.hold().sewn()));
+    }
+
     private static void joints(
-            Pattern pattern, GarmentMeasures measures, List<Mate> mates, SewnPieces sewn, List<Proposal> all) {
+            Pattern drawn,
+            Pattern pattern,
+            GarmentMeasures measures,
+            List<Mate> mates,
+            SewnPieces sewn,
+            List<Proposal> all) {
         for (JoinTruer.Joint joint : JoinTruer.joints(pattern, measures, mates, sewn)) {
             double missing = Math.toDegrees(joint.missing());
-            if (Math.abs(missing) > TRUE_DEGREES && Math.abs(missing) <= MEANT_JOINED) {
-                SewnCorner first = joint.first();
-                SewnCorner second = joint.second();
+            SewnCorner first = joint.first();
+            SewnCorner second = joint.second();
+            if (isUntrue(missing, missing + grown(drawn, first) + grown(drawn, second), MEANT_JOINED)) {
                 MateSides sides = MateSides.of(pattern, joint.mate());
                 Finding finding = Finding.of(
                                 "joined-line-bends",
@@ -166,10 +189,10 @@ public final class Truing {
         }
     }
 
-    private static void corners(List<Piece> pieces, SewnPieces sewn, List<Proposal> all) {
+    private static void corners(Pattern drawn, List<Piece> pieces, SewnPieces sewn, List<Proposal> all) {
         for (SewnCorner corner : SquareTruer.corners(pieces, sewn)) {
             double off = Math.toDegrees(corner.angle()) - 90;
-            if (Math.abs(off) > TRUE_DEGREES && Math.abs(off) <= MEANT) {
+            if (isUntrue(off, off - grown(drawn, corner), MEANT)) {
                 Finding finding = Finding.of(
                                 "corner-not-square",
                                 Severity.NOTE,
