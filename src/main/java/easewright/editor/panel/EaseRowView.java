@@ -36,10 +36,10 @@ final class EaseRowView extends MeasuredBox {
 
     static final double NAME = 79;
     /** Wide enough for the girth of a large body in hundredths, or in sixteenths of an inch. */
-    static final double FIELD = 87;
+    static final double FIELD = 83;
 
-    static final double NUMBER = 75;
-    static final double EASE = 74;
+    static final double NUMBER = 80;
+    static final double EASE = 73;
     static final double WISH = 84;
     private static final double PERCENT = 124;
     /** As high as the button that gives what is missing: while it is not seen, it has no height of its own. */
