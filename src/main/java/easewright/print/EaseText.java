@@ -246,7 +246,11 @@ public final class EaseText {
         String said = range
                 ? words.of(
                         "ease.minimum.range",
-                        Map.of("low", minimum.low(), "high", minimum.high().getAsDouble()))
+                        Map.of(
+                                "low",
+                                words.bare(words.coarse(minimum.low())),
+                                "high",
+                                minimum.high().getAsDouble()))
                 : words.of("ease.minimum", Map.of("low", minimum.low()));
         List<String> when = new ArrayList<>();
         if (!isAny(minimum.garment())) {

@@ -65,4 +65,14 @@ class GarmentOptionTest {
                 .contains("mine (kilt)")
                 .doesNotContain("no ease table");
     }
+
+    /** Ranges of a source are told in one style: the unit once, as in the notes beside them. */
+    @Test
+    void aRangeHasItsUnitOnce() {
+        assertThat(Run.of("ease", "sample-pieces/skirt.svg", "--unit", "in")
+                        .out()
+                        .replace('\u00a0', ' '))
+                .contains("least for wearing: 1/2 to 3/4 in")
+                .contains("3/4 to 1 in");
+    }
 }
