@@ -48,16 +48,27 @@ public final class DrawnBefore {
         return ids;
     }
 
-    /** The lines around a piece on the desk as they were drawn, where they lie elsewhere now. */
+    /**
+     * The lines around a piece on the desk as they were drawn, where they lie elsewhere now: before all changes, as its
+     * outline is shown, also where the file was saved after some of them.
+     */
     List<Rider> around(Desk desk, Piece piece) {
         if (desk.file().isEmpty() || desk.pattern().changes().isEmpty()) {
             return List.of();
         }
         Map<String, List<Segment>> lines = lines(desk.file().get().svg(), desk.pattern());
         return around(piece)
-                .filter(r -> isElsewhere(lines.get(r.id()), r.segments()))
-                .map(r -> r.withSegments(lines.get(r.id())))
+                .map(r -> r.withSegments(r.original().orElse(lines.getOrDefault(r.id(), r.segments()))))
+                .filter(was -> isElsewhere(was.segments(), now(piece, was)))
                 .toList();
+    }
+
+    private static List<Segment> now(Piece piece, Rider line) {
+        return piece.riders().stream()
+                .filter(r -> r.id().equals(line.id()))
+                .findFirst()
+                .orElseThrow()
+                .segments();
     }
 
     /** The same where the piece is known as it was. */

@@ -68,9 +68,15 @@ class DrawnBeforeTest {
         session.undo();
         assertThat(front().former()).isEmpty();
         assertThat(before.moved(svg, session.desk().pattern())).isEmpty();
-        // What was saved is drawn as it is, and no other line is left.
+        // What was saved is drawn as it is, and the line as it was is that of the outline as it was, now and after
+        // more.
         SvgFile saved = SvgFile.read(svg.write(kept), "front.svg");
         session.open(Opened.of(new OpenFile(saved, Optional.empty(), "front.svg")));
-        assertThat(front().former()).isEmpty();
+        assertThat(before.moved(saved, session.desk().pattern())).isEmpty();
+        assertThat(front().former()).extracting(Rider::segments).containsExactly(drawn);
+        session.chooseLevel("hip");
+        session.want(session.desk().wanted().orElseThrow().withAmount(12));
+        session.keep();
+        assertThat(front().former()).extracting(Rider::segments).containsExactly(drawn);
     }
 }
