@@ -98,7 +98,8 @@ class HiddenPagesJourneyTest extends Journey {
 
     /** Words, fields and presses, each for itself. */
     private static void gather(Node node, List<Node> found) {
-        if (!node.isVisible()) {
+        // The bar of a page that is seen whole keeps its room, and is not painted.
+        if (!node.isVisible() || node.getOpacity() == 0) {
             return;
         }
         if (node.getStyleClass().contains("source-mark")) {

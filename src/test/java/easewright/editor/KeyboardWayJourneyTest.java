@@ -1,12 +1,15 @@
 package easewright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Sample;
 import easewright.editor.panel.SheetPanel;
+import easewright.pattern.Body;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -66,6 +69,45 @@ class KeyboardWayJourneyTest extends Journey {
             sheet.toAmount();
             assertThat(stage.getScene().getFocusOwner().getId()).isEqualTo("amount");
         });
+    }
+
+    /** What was pressed is there no more: the keys are where what was tried is kept, or where the other wish stands. */
+    @Test
+    void whatIsGivenOrAdoptedTakesTheKeysAlong(FxRobot robot) {
+        robot.interact(() -> app.session().setWish("hip", OptionalDouble.of(80)));
+        focus(robot, "#give-hip");
+        keys.press(KeyCode.SPACE);
+        assertThat(desk().trial()).isPresent();
+        assertThat(keys.focused()).isEqualTo("amount");
+        keys.press(KeyCode.ENTER);
+        assertThat(desk().pattern().changes()).hasSize(1);
+
+        robot.interact(() -> app.session().setWish("hip", OptionalDouble.of(20)));
+        focus(robot, "#adopt-hip");
+        keys.press(KeyCode.SPACE);
+        assertThat(line("hip").wish().orElseThrow()).isCloseTo(80, within(0.05));
+        assertThat(keys.focused()).isEqualTo("wish-hip");
+    }
+
+    /** A Tab more or less ends on the name of a level: what is typed there is not lost. */
+    @Test
+    void digitsAtTheNameOfALevelGoOnInItsField(FxRobot robot) {
+        robot.interact(() -> app.session().edit(desk().pattern().withBody(Body.UNKNOWN)));
+        WaitForAsyncUtils.waitForFxEvents();
+        focus(robot, "#level-name-hip");
+        keys.write("94").press(KeyCode.ENTER);
+        assertThat(line("hip").body().orElseThrow()).isCloseTo(940, within(1e-9));
+    }
+
+    /** Also when the keys are there already: a digit that came back half typed does not become one of another number. */
+    @Test
+    void toGoToTheAmountIsToTypeItAnew(FxRobot robot) {
+        focus(robot, "#amount");
+        keys.write("1");
+        assertThat(robot.lookup("#amount").queryAs(TextField.class).getText()).isEqualTo("1");
+        keys.press(KeyCode.ALT, KeyCode.DIGIT0);
+        assertThat(robot.lookup("#amount").queryAs(TextField.class).getSelectedText())
+                .isEqualTo("1");
     }
 
     @Test

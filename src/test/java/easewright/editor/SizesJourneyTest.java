@@ -3,6 +3,8 @@ package easewright.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.editor.model.Course;
+import easewright.editor.model.EasePage;
+import easewright.editor.model.EaseRow;
 import easewright.editor.panel.CuttingTable;
 import easewright.geom.Box;
 import easewright.geom.Point;
@@ -74,10 +76,17 @@ class SizesJourneyTest extends Journey {
         assertThat(robot.lookup("#outcome").queryLabeled().getText()).contains("The same in each of these sizes.");
         assertThat(robot.lookup("#ease-hip .classes").queryAllAs(Labeled.class))
                 .extracting(Labeled::getText)
-                .as("the word with its number first, then the other sizes")
-                .satisfies(said -> assertThat(said.get(0)).startsWith("7.4\u00a0cm is \u201c"))
+                .as(
+                        "the word with its number and the other sizes find no room together: the other sizes stand in the row")
                 .satisfies(said ->
-                        assertThat(said.get(said.size() - 1)).endsWith(" Ease 7.4\u00a0cm in sizes 10 and 14."));
+                        assertThat(said.get(said.size() - 1)).endsWith("Ease in sizes 10 and 14: 7.4\u00a0cm."));
+        EaseRow hip = EasePage.of(desk()).rows().stream()
+                .filter(row -> row.name().equals("hip"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(hip.told(desk().words()))
+                .as("and the word stands below")
+                .anyMatch(line -> line.startsWith("7.4\u00a0cm is \u201c"));
         robot.interact(() -> tick(robot, "#also-14").fire());
         assertThat(desk().shownTrial().orElseThrow().sizes()).containsExactly("10", "12");
         assertThat(tick(robot, "#also-all").isSelected()).isFalse();

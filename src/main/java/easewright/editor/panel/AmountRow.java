@@ -125,8 +125,10 @@ final class AmountRow extends HBox {
         return !amount.getText().equals(amount.shown());
     }
 
+    /** Whatever stands there gives way to what is typed next. */
     void focus() {
         amount.requestFocus();
+        amount.selectAll();
     }
 
     /** An amount is begun elsewhere, and goes on in its field. */

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
@@ -34,6 +35,7 @@ public final class EasePanel extends ScrollPane {
     private static final int ROOM = 8;
 
     private final Session session;
+    private final Runnable toAmount;
     private final VBox rows = new MeasuredBox();
     private final HBox heads = new HBox(EaseRowView.GAP);
     /** The unit that stands in the heads. */
@@ -52,9 +54,13 @@ public final class EasePanel extends ScrollPane {
     /** Where it was last scrolled to without a hand, from its top, pixels. */
     private double led;
 
-    /** @param looked shows the pieces of a size */
-    public EasePanel(Session session, FileWork files, Consumer<String> looked) {
+    /**
+     * @param looked   shows the pieces of a size
+     * @param toAmount takes the keys to the amount that is tried
+     */
+    public EasePanel(Session session, FileWork files, Consumer<String> looked, Runnable toAmount) {
         this.session = session;
+        this.toAmount = toAmount;
         setId("ease-sheet");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
@@ -103,7 +109,7 @@ public final class EasePanel extends ScrollPane {
         List<String> names = page.rows().stream().map(EaseRow::name).toList();
         if (!names.equals(new ArrayList<>(views.keySet()))) {
             views.clear();
-            page.rows().forEach(row -> views.put(row.name(), new EaseRowView(row, session, sources)));
+            page.rows().forEach(row -> views.put(row.name(), new EaseRowView(row, session, sources, toAmount)));
             rows.getChildren().setAll(views.values());
         }
         List<String> finished =
@@ -137,10 +143,16 @@ public final class EasePanel extends ScrollPane {
      * on in the row that was pressed, or in that of the level at work.
      */
     private void typedBeside(KeyEvent e) {
-        EaseRowView row = views.get(seen);
-        if (isFocused() && row != null && TableKeys.beginsAmount(e)) {
-            e.consume();
-            row.begin(e.getCharacter());
+        if (TableKeys.beginsAmount(e)) {
+            Optional<EaseRowView> row = isFocused()
+                    ? Optional.ofNullable(views.get(seen))
+                    : views.values().stream()
+                            .filter(r -> r.isNamed(e.getTarget()))
+                            .findFirst();
+            row.ifPresent(r -> {
+                e.consume();
+                r.begin(e.getCharacter());
+            });
         }
     }
 

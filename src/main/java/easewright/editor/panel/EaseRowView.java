@@ -36,10 +36,10 @@ final class EaseRowView extends MeasuredBox {
 
     static final double NAME = 79;
     /** Wide enough for the girth of a large body in hundredths, or in sixteenths of an inch. */
-    static final double FIELD = 83;
+    static final double FIELD = 87;
 
     static final double NUMBER = 80;
-    static final double EASE = 73;
+    static final double EASE = 69;
     static final double WISH = 84;
     private static final double PERCENT = 124;
     /** As high as the button that gives what is missing: while it is not seen, it has no height of its own. */
@@ -80,11 +80,12 @@ final class EaseRowView extends MeasuredBox {
     /** The size whose body is in the field. */
     private Optional<String> size = Optional.empty();
 
-    EaseRowView(EaseRow row, Session session, SourceList sources) {
+    /** @param toAmount takes the keys to the amount that is tried */
+    EaseRowView(EaseRow row, Session session, SourceList sources, Runnable toAmount) {
         this.classes = MarkedLine.brief(sources);
         this.level = row.level().name();
         this.session = session;
-        this.offer = new WishOffer(level, session);
+        this.offer = new WishOffer(level, session, toAmount, this::toWish);
         getStyleClass().add("ease-row");
         setId("ease-" + level);
         Label bodyWrong = new Label();
@@ -296,6 +297,15 @@ final class EaseRowView extends MeasuredBox {
         field.requestFocus();
         field.setText(typed);
         field.end();
+    }
+
+    private void toWish() {
+        wish.requestFocus();
+    }
+
+    /** Whether the keys are at its name, which takes no digits itself. */
+    boolean isNamed(Object target) {
+        return name.equals(target);
     }
 
     /** Those of this level, from left to right. */

@@ -57,7 +57,7 @@ public final class SheetPanel extends VBox {
             truing.toOffers();
         });
         StackPane below = new StackPane(here);
-        ease = new EasePanel(session, files, table::showSize);
+        ease = new EasePanel(session, files, table::showSize, this::toAmount);
         HBox row = new HBox();
         heightProperty().addListener(o -> here.share(getHeight(), row.prefHeight(-1) + PageStack.LEAST));
         setId("sheet");

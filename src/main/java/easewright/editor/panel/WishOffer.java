@@ -19,6 +19,8 @@ final class WishOffer extends HBox {
     private static final double SAME = 0.05;
 
     private final Session session;
+    private final Runnable given;
+    private final Runnable adopted;
     private final Button give = new Button();
     private final Button adopt = new Button();
     /** Nothing that is disabled shows a hint of its own. */
@@ -26,8 +28,14 @@ final class WishOffer extends HBox {
 
     private EaseRow row;
 
-    WishOffer(String level, Session session) {
+    /**
+     * @param given   where the keys go from here once it is given: what was pressed is there no more
+     * @param adopted the same once the wish is another
+     */
+    WishOffer(String level, Session session, Runnable given, Runnable adopted) {
         super(6);
+        this.given = given;
+        this.adopted = adopted;
         this.session = session;
         adopt.setId("adopt-" + level);
         for (Button each : new Button[] {give, adopt}) {
@@ -95,6 +103,7 @@ final class WishOffer extends HBox {
                 .ifPresent(l -> session.desk()
                         .wanted()
                         .ifPresent(w -> session.want(w.withAmount(l.missing().getAsDouble()))));
+        given.run();
     }
 
     /** As it is shown, not with the hair's breadth beside it. */
@@ -104,5 +113,6 @@ final class WishOffer extends HBox {
                 .ifPresent(mm -> session.setWish(
                         row.level().name(),
                         OptionalDouble.of(session.desk().words().shown(mm))));
+        adopted.run();
     }
 }
