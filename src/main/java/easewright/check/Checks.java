@@ -111,12 +111,13 @@ public final class Checks {
     /**
      * Protected edges that changes which are kept have made others, and that are sewn to no edge of the pattern: what is
      * sewn there, a facing or a sleeve drawn elsewhere, has to be changed likewise. Of a seam in the pattern it is told
-     * whether it fits.
+     * whether it fits. Of the ease nothing is said, so that no table is asked for.
      */
     public static List<Finding> protectedSince(
-            Pattern drawn, GarmentMeasures mDrawn, Pattern now, GarmentMeasures mNow, EaseTables t) {
-        Sight was = new Sight(drawn, mDrawn, EaseSheet.of(drawn, mDrawn, t));
-        return new ProtectedUnmoved().since(was, new Sight(now, mNow, EaseSheet.of(now, mNow, t)));
+            Pattern drawn, GarmentMeasures mDrawn, Pattern now, GarmentMeasures mNow) {
+        EaseTables none = EaseTables.none();
+        Sight was = new Sight(drawn, mDrawn, EaseSheet.of(drawn, mDrawn, none));
+        return new ProtectedUnmoved().since(was, new Sight(now, mNow, EaseSheet.of(now, mNow, none)));
     }
 
     private static List<Finding> compare(List<Rule> rules, Sight was, Collection<Finding> said, Sight all) {

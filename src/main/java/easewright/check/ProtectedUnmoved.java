@@ -8,13 +8,13 @@ import easewright.measure.PieceMeasures;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.BiPredicate;
 import java.util.stream.Stream;
 
 /** Protected edges keep their length and shape; where a part of the piece moved as a whole they may lie elsewhere. */
@@ -27,36 +27,32 @@ final class ProtectedUnmoved implements ChangeRule {
 
     @Override
     public List<Finding> look(Sight before, Sight after) {
+        return changed(before, after, (piece, edge) -> true);
+    }
+
+    /** What matters of it once it is kept: what is sewn there in no seam of the pattern. */
+    List<Finding> since(Sight drawn, Sight now) {
+        return changed(drawn, now, (piece, edge) -> !isSewn(now.pattern(), piece, edge)).stream()
+                .filter(f -> f.severity() == Severity.CAUTION)
+                .map(f -> new Finding("protected-edge-changed-since", Severity.NOTE, f.piece(), f.values()))
+                .toList();
+    }
+
+    private static boolean isSewn(Pattern pattern, Piece piece, Edge edge) {
+        return pattern.mates().stream()
+                .flatMap(mate -> Stream.concat(mate.first().stream(), mate.second().stream()))
+                .anyMatch(ref -> ref.piece().equals(piece.id()) && ref.edge().equals(edge.name()));
+    }
+
+    /** @param asked which of the protected edges of a piece as it is now are looked at */
+    private static List<Finding> changed(Sight before, Sight after, BiPredicate<Piece, Edge> asked) {
         List<Finding> findings = new ArrayList<>();
         for (Sight.Remade remade : before.remade(after)) {
             Piece now = remade.now();
             for (Edge edge : remade.then().edges()) {
                 Optional<Edge> same = now.edge(edge.name());
-                if (edge.isProtected() && same.isPresent()) {
+                if (edge.isProtected() && same.isPresent() && asked.test(now, same.get())) {
                     compare(before, after, remade.then(), now, edge, same.get()).ifPresent(findings::add);
-                }
-            }
-        }
-        return findings;
-    }
-
-    /** What matters of it once it is kept: what is sewn there in no seam of the pattern. */
-    List<Finding> since(Sight drawn, Sight now) {
-        Set<String> sewn = now.pattern().mates().stream()
-                .flatMap(mate -> Stream.concat(mate.first().stream(), mate.second().stream()))
-                .map(ref -> ref.piece() + " " + ref.edge())
-                .collect(Collectors.toSet());
-        List<Finding> findings = new ArrayList<>();
-        for (Sight.Remade remade : drawn.remade(now)) {
-            for (Edge edge : remade.then().edges()) {
-                Optional<Edge> same = remade.now().edge(edge.name());
-                if (edge.isProtected()
-                        && same.isPresent()
-                        && !sewn.contains(remade.now().id() + " " + edge.name())) {
-                    compare(drawn, now, remade.then(), remade.now(), edge, same.get())
-                            .filter(f -> f.severity() == Severity.CAUTION)
-                            .map(f -> new Finding("protected-edge-changed-since", Severity.NOTE, f.piece(), f.values()))
-                            .ifPresent(findings::add);
                 }
             }
         }

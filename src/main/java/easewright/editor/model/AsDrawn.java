@@ -3,17 +3,20 @@ package easewright.editor.model;
 import easewright.alter.Replay;
 import easewright.alter.StepRefused;
 import easewright.check.Checks;
+import easewright.measure.GarmentMeasures;
 import easewright.measure.Measures;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
+import java.lang.ref.WeakReference;
 import java.util.List;
-import java.util.Map;
-import java.util.WeakHashMap;
 
-/** The pattern without its changes, and what these have made of it. For the window's thread only. */
+/** The pattern without its changes, and what these have made of it. */
 final class AsDrawn {
-    /** It is asked for again with all that is shown of one state. */
-    private static final Map<Pattern, List<Finding>> PROTECTED = new WeakHashMap<>();
+    /** What was found last: it is asked for again with all that is shown of one state. */
+    private static volatile Found last = new Found(new WeakReference<>(null), List.of());
+
+    /** @param of that very pattern: to look for its equal would take longer than most that is shown of it */
+    private record Found(WeakReference<Pattern> of, List<Finding> findings) {}
 
     private AsDrawn() {}
 
@@ -31,19 +34,24 @@ final class AsDrawn {
      * likewise, for as long as the change stands and not only while it is tried.
      */
     static List<Finding> protectedSince(Desk desk) {
+        if (desk.pattern().changes().isEmpty()) {
+            return List.of();
+        }
+        Found known = last;
+        if (known.of().get() != desk.pattern()) {
+            known = new Found(new WeakReference<>(desk.pattern()), found(desk));
+            last = known;
+        }
+        return known.findings();
+    }
+
+    private static List<Finding> found(Desk desk) {
         Pattern now = desk.pattern();
-        return now.changes().isEmpty()
-                ? List.of()
-                : PROTECTED.computeIfAbsent(now, p -> {
-                    Pattern drawn = of(desk);
-                    return drawn == p
-                            ? List.of()
-                            : Checks.protectedSince(
-                                    drawn,
-                                    Measures.of(drawn),
-                                    p,
-                                    Measures.of(p),
-                                    desk.reading().tables());
-                });
+        Pattern drawn = of(desk);
+        if (drawn == now) {
+            return List.of();
+        }
+        GarmentMeasures measured = desk.reading().measures().inEverySize();
+        return Checks.protectedSince(drawn, Measures.again(drawn, now, measured), now, measured);
     }
 }
