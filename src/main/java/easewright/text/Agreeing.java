@@ -14,9 +14,6 @@ record Agreeing(double first, double second, double ease, Words words) {
     /** What is shown may be off the true difference by this much, mm. */
     private static final double STRAY = 25.4 / Lengths.FINEST;
 
-    /** What is equal is shown as 0, mm. */
-    private static final double NONE = 0.05;
-
     /**
      * Of the values {@code first}, {@code second} and {@code ease.signed}, or of what a change did: {@code first.signed},
      * {@code second.signed} and {@code was.signed}; empty where these are not single lengths.
@@ -89,7 +86,7 @@ record Agreeing(double first, double second, double ease, Words words) {
             default -> words.shown(mm);
         };
         boolean signed = name.endsWith(".signed");
-        if (told == 0 && Math.abs(mm) >= NONE && !name.equals("drift.signed")) {
+        if (told == 0 && Math.abs(mm) >= Lengths.nothing(LengthUnit.MM) && !name.equals("drift.signed")) {
             return words.of("length.less");
         }
         return signed ? words.signed(told) : words.length(told);

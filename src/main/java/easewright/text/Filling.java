@@ -28,9 +28,6 @@ record Filling(Words words, Map<String, ?> values) {
     /** Between two sentences: a full stop, a gap, and what begins the next. */
     private static final Pattern SENTENCES = Pattern.compile("(?<=[.?!]) (?=[\\p{Lu}\"\u201c{])");
 
-    /** Less than this is told as 0, mm. */
-    private static final double NONE = 0.05;
-
     /** What stands for a value that nobody gave, where there is no sentence without it. */
     private static final String UNSAID = "\u2026";
 
@@ -157,7 +154,7 @@ record Filling(Words words, Map<String, ?> values) {
             if (name.endsWith(".signed")) {
                 return words.signed(number);
             }
-            boolean little = words.isLessThanTapeShows(number) && Math.abs(number) >= NONE;
+            boolean little = words.isLessThanTapeShows(number) && Math.abs(number) >= Lengths.nothing(LengthUnit.MM);
             return little ? words.of("length.less") : words.length(number);
         }
         if (value instanceof Span span) {

@@ -13,9 +13,6 @@ package easewright.text;
 record Sixteenths(long first, long second, long ease, long off) {
     private static final double STEP = 25.4 / Lengths.SIXTEENTHS;
 
-    /** What did not change at all is told as nothing, mm. */
-    private static final double NONE = 0.05;
-
     static Sixteenths of(double first, double second, double ease) {
         long eased = parts(ease);
         long off = parts(first - second - ease);
@@ -47,7 +44,7 @@ record Sixteenths(long first, long second, long ease, long off) {
 
     /** How far from the truth a length is then told, in sixteenths. */
     private static double strays(double mm, long told) {
-        return Math.abs(mm) < NONE ? Double.MAX_VALUE : Math.abs(mm / STEP - told);
+        return Math.abs(mm) < Lengths.nothing(LengthUnit.MM) ? Double.MAX_VALUE : Math.abs(mm / STEP - told);
     }
 
     static double mm(long parts) {

@@ -227,7 +227,6 @@ public final class EdgeSigns {
     }
 
     private Point inward(Point tangent) {
-        Point normal = tangent.quarterTurned();
-        return clockwise ? normal : normal.times(-1);
+        return MisfitPainter.inward(tangent, clockwise);
     }
 }

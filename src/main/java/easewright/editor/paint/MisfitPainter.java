@@ -100,8 +100,10 @@ final class MisfitPainter {
         return run.stream().mapToDouble(Segment::length).sum();
     }
 
-    private static Point inward(Point tangent, boolean clockwise) {
-        return clockwise ? tangent.quarterTurned() : tangent.quarterTurned().times(-1);
+    /** Off an edge, into the piece that it is of. */
+    static Point inward(Point tangent, boolean clockwise) {
+        Point normal = tangent.quarterTurned();
+        return clockwise ? normal : normal.times(-1);
     }
 
     /** Along the inner side of a run, between two distances from it, pixels. */
